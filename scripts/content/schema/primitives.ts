@@ -73,6 +73,11 @@ export const sourced = {
 /** Names of measured fields of the same object that were guessed, not measured. */
 export const guessed = z.array(z.string()).describe("names of fields beside it that were guessed").optional();
 
+/** Runs a rule between fields of an object even when other fields of it are wrong, so that all problems show at once. */
+export const besideOthers = {
+  when: (payload: { value: unknown }): boolean => typeof payload.value === "object" && payload.value !== null,
+};
+
 export const schemaLink = { $schema: z.string().optional() };
 
 export const ANCHORS = [

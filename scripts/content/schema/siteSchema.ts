@@ -2,6 +2,7 @@ import { z } from "zod";
 import { photo } from "./photoSchema.ts";
 import {
   bearingDeg,
+  besideOthers,
   clockTime,
   guessed,
   id,
@@ -86,6 +87,7 @@ const tree = z
     guessed,
   })
   .refine((t) => (t.girthMm === undefined) !== (t.diameterMm === undefined), {
+    ...besideOthers,
     path: ["girthMm"],
     message: "give girthMm or diameterMm, one of the two",
   });
@@ -105,6 +107,7 @@ const approach = z
     along: id.optional(),
   })
   .refine((a) => a.bearingsDeg !== undefined || a.along !== undefined, {
+    ...besideOthers,
     path: ["bearingsDeg"],
     message: "give bearingsDeg, or along with a map feature",
   });
@@ -125,6 +128,7 @@ const walkIn = z
       .optional(),
   })
   .refine((w) => w.along !== undefined || w.minutes !== undefined, {
+    ...besideOthers,
     path: ["along"],
     message: "give along, or minutes",
   });
@@ -172,6 +176,7 @@ export const siteFile = z.strictObject({
       reason: text("how it was measured"),
     })
     .refine((s) => s.aspectDeg !== null || s.slopeDeg < 3, {
+      ...besideOthers,
       path: ["aspectDeg"],
       message: "aspectDeg is needed from 3 degrees of slope up",
     })

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { photo } from "./photoSchema.ts";
 import {
+  besideOthers,
   clockTime,
   guessed,
   id,
@@ -16,7 +17,8 @@ import { WIND_POINTS } from "./siteSchema.ts";
 
 const kg = numberBetween(0, 250, "kilograms").nullable();
 
-const forecastRow = z
+/** One row of a forecast, in trip.json or as a line of its CSV file. */
+export const forecastRow = z
   .strictObject({
     localDate,
     session: id.optional(),
@@ -38,6 +40,7 @@ const forecastRow = z
     issuedAt: instant.optional(),
   })
   .refine((r) => (r.session === undefined) !== (r.hour === undefined), {
+    ...besideOthers,
     path: ["hour"],
     message: "give hour or session, one of the two",
   });
