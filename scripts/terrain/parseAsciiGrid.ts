@@ -119,7 +119,7 @@ function firstCentre(values: Map<string, string>, axis: "x" | "y", step: number)
 
 function badHeader(key: string, found: string | undefined, expected: string): TerrainError {
   return new TerrainError({
-    code: key.includes("ll") ? "terrain-unplaced" : "terrain-format",
+    code: key.startsWith("x") || key.startsWith("y") ? "terrain-unplaced" : "terrain-format",
     found: found === undefined ? `no ${key}` : `${key} ${found}`,
     expected,
     fix: "write the file again as ESRI ASCII grid",

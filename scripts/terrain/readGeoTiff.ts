@@ -37,7 +37,7 @@ export async function readGeoTiff(bytes: Uint8Array, sideMax: number): Promise<E
 }
 
 async function readRaster(bytes: Uint8Array, sideMax: number): Promise<ElevationRaster> {
-  const tiff = await fromArrayBuffer(bytes.slice().buffer);
+  const tiff = await fromArrayBuffer(new Uint8Array(bytes).buffer);
   const image = await tiff.getImage(0);
   const rows = image.getHeight();
   const columns = image.getWidth();
