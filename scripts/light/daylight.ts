@@ -1,9 +1,16 @@
 import type { Position } from "../geo/position.ts";
 import { civilAt, clockChangeAt, endOfDay, noonOf, startOfDay } from "../time/civilTime.ts";
-import { crossings, type HeightCurve, nearestCrossing } from "./heightCurve.ts";
+import { type Crossing, nearestCrossing } from "./heightCurve.ts";
 import { solarNoonNear } from "./sunAndMoon.ts";
-import { isGrazing, isNearMiss, sunCurve } from "./sunCurve.ts";
-import { CIVIL_SUN_DEG, type SunEvent, type SunEventName, staysSentence, sunEvents } from "./sunEvents.ts";
+import { isGrazing, isNearMiss, isSunAbove, type SunCurve, sunCurve, sunPassages } from "./sunCurve.ts";
+import {
+  CIVIL_SUN_DEG,
+  type SunEvent,
+  type SunEventName,
+  type SunMark,
+  staysSentence,
+  sunEvents,
+} from "./sunEvents.ts";
 
 /** The sun's events inside one civil day; `why` says in a sentence why each null is one. */
 export interface Daylight {
@@ -35,7 +42,7 @@ interface CivilDay {
   endMs: number;
   /** The sun's noon nearest to 12:00 local; inside the day unless the zone can not be the place's own. */
   noonMs: number;
-  curve: HeightCurve;
+  curve: SunCurve;
 }
 
 /**
@@ -86,35 +93,31 @@ function civilDay(localDate: string, position: Position, timezone: string): Civi
   return { position, timezone, startMs, endMs, noonMs, curve };
 }
 
-function addEvent(result: Daylight, day: CivilDay, event: SunEvent): void {
-  const inside = crossings(day.curve, event.sunDeg).filter(({ at }) => isInside(day, at.getTime()));
-  const at = nearestCrossing(
-    inside.filter(({ climbs }) => climbs === event.climbs),
-    day.noonMs,
-  );
-  result[event.name] = at;
-  if (at === null) result.why[event.name] = whyNot(day, event, inside.length > 0);
+function addEvent(result: Daylight, day: CivilDay, { name, mark, climbs, label }: SunEvent): void {
+  const at = nearestCrossing(passagesInside(day, mark, climbs), day.noonMs);
+  result[name] = at;
+  if (at === null) result.why[name] = whyNot(day, mark, climbs, label);
   const isAbout =
     at === null
-      ? isNearMiss(day.curve, event.sunDeg, day.noonMs - TURN_REACH_MS, day.noonMs + TURN_REACH_MS)
-      : isGrazing(day.curve, event.sunDeg, at);
-  if (isAbout) result.about.push(event.name);
+      ? isNearMiss(day.curve, mark, day.noonMs - TURN_REACH_MS, day.noonMs + TURN_REACH_MS)
+      : isGrazing(day.curve, mark, at);
+  if (isAbout) result.about.push(name);
 }
 
-function whyNot(day: CivilDay, event: SunEvent, crossesToday: boolean): string {
+function passagesInside(day: CivilDay, mark: SunMark, climbs: boolean): Crossing[] {
+  return sunPassages(day.curve, mark, climbs).filter(({ at }) => isInside(day, at.getTime()));
+}
+
+function whyNot(day: CivilDay, mark: SunMark, climbs: boolean, label: string): string {
   if (day.startMs === day.endMs) return "the clock skipped this date";
-  if (!crossesToday) {
-    const isAbove = day.curve.heightDegAt(day.startMs) >= event.sunDeg;
-    return staysSentence(event.sunDeg, isAbove, "on this date");
+  if (passagesInside(day, mark, !climbs).length === 0) {
+    return staysSentence(mark, isSunAbove(day.curve, mark, day.startMs), "on this date");
   }
   const threeDays = sunCurve(day.position, day.startMs - DAY_MS, day.endMs + DAY_MS);
-  const nearest = nearestCrossing(
-    crossings(threeDays, event.sunDeg).filter(({ climbs }) => climbs === event.climbs),
-    (day.startMs + day.endMs) / 2,
-  );
-  if (nearest === null) return `no ${event.label} on this date, the day before or the day after`;
+  const nearest = nearestCrossing(sunPassages(threeDays, mark, climbs), (day.startMs + day.endMs) / 2);
+  if (nearest === null) return `no ${label} on this date, the day before or the day after`;
   const { localDate, clock } = civilAt(nearest, day.timezone);
-  return `no ${event.label} falls on this date: the nearest is at ${clock} on ${localDate}`;
+  return `no ${label} falls on this date: the nearest is at ${clock} on ${localDate}`;
 }
 
 function addDayLength(result: Daylight): void {

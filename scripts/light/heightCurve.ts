@@ -77,11 +77,11 @@ function crossingBetween(
   let early = startMs;
   let late = endMs;
   while (late - early > 1) {
-    const middle = (early + late) / 2;
+    const middle = Math.floor((early + late) / 2);
     if (heightDegAt(middle) >= levelDeg === startsAbove) early = middle;
     else late = middle;
   }
-  return Math.round(late);
+  return late; // the first whole millisecond on the new side, whatever stretch the curve was made for
 }
 
 /** Golden-section search for the one highest (sign 1) or lowest (sign -1) point between two instants. */
@@ -99,5 +99,5 @@ function turnBetween(
     if (sign * heightDegAt(left) > sign * heightDegAt(right)) late = right;
     else early = left;
   }
-  return (early + late) / 2;
+  return Math.round((early + late) / 2);
 }

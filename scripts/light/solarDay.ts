@@ -1,9 +1,8 @@
 import type { Position } from "../geo/position.ts";
 import { noonOf } from "../time/civilTime.ts";
-import { crossings, type HeightCurve } from "./heightCurve.ts";
 import { solarNoonNear } from "./sunAndMoon.ts";
-import { isGrazing, isNearMiss, sunCurve } from "./sunCurve.ts";
-import { CIVIL_SUN_DEG, type SunEventName, staysSentence, sunEvents } from "./sunEvents.ts";
+import { isGrazing, isNearMiss, isSunAbove, type SunCurve, sunCurve, sunPassages } from "./sunCurve.ts";
+import { CIVIL_SUN_DEG, type SunEventName, type SunMark, staysSentence, sunEvents } from "./sunEvents.ts";
 
 /**
  * The sun's events on either side of one solar noon, for sessions and legal hours: the evening ones may fall after the
@@ -61,8 +60,8 @@ export function solarDay(
     about: [],
     why: {},
   };
-  for (const { name, sunDeg, climbs } of sunEvents(firstLightSunDeg)) {
-    const passage = passageAround(noon, curve, sunDeg, climbs);
+  for (const { name, mark, climbs } of sunEvents(firstLightSunDeg)) {
+    const passage = passageAround(noon, curve, mark, climbs);
     result[name] = passage.at;
     if (passage.at === null) result.why[name] = passage.why;
     if (passage.isAbout) result.about.push(name);
@@ -74,7 +73,7 @@ export function solarDay(
  * When the sun climbs through an angle before the day's solar noon and sinks through it after, no more than 12 hours
  * away: the anchor of usable light and of any rule written as a sun angle.
  *
- * @param sunDeg   airless altitude of the centre of the sun, -90 to 90; -0.833 is sunrise and sunset
+ * @param sunDeg   airless altitude of the centre of the sun, -90 to 90; sunrise and sunset are in `solarDay`
  * @throws {RangeError} when date, position, zone or angle is none
  */
 export function sunAngleTimes(
@@ -86,8 +85,8 @@ export function sunAngleTimes(
   if (!(sunDeg >= -90 && sunDeg <= 90)) throw new RangeError(`sunDeg must be -90 to 90, found ${sunDeg}`);
   const noon = solarNoonNear(noonOf(localDate, timezone), position);
   const curve = curveAround(noon, position);
-  const climb = passageAround(noon, curve, sunDeg, true);
-  const sink = passageAround(noon, curve, sunDeg, false);
+  const climb = passageAround(noon, curve, { of: "centre", sunDeg }, true);
+  const sink = passageAround(noon, curve, { of: "centre", sunDeg }, false);
   const why: Record<string, string> = {};
   if (climb.at === null) why.climbsAt = climb.why;
   if (sink.at === null) why.sinksAt = sink.why;
@@ -100,23 +99,21 @@ export function sunAngleTimes(
   };
 }
 
-function curveAround(noon: Date, position: Position): HeightCurve {
+function curveAround(noon: Date, position: Position): SunCurve {
   const reachMs = HALF_DAY_MS + BEYOND_MS;
   return sunCurve(position, noon.getTime() - reachMs, noon.getTime() + reachMs);
 }
 
-function passageAround(noon: Date, curve: HeightCurve, sunDeg: number, climbs: boolean) {
+function passageAround(noon: Date, curve: SunCurve, mark: SunMark, climbs: boolean) {
   const fromMs = noon.getTime() - (climbs ? HALF_DAY_MS : 0);
   const toMs = noon.getTime() + (climbs ? 0 : HALF_DAY_MS);
-  const found = crossings(curve, sunDeg).filter(
-    ({ at, climbs: up }) => up === climbs && at.getTime() >= fromMs && at.getTime() <= toMs,
+  const found = sunPassages(curve, mark, climbs).filter(
+    ({ at }) => at.getTime() >= fromMs && at.getTime() <= toMs,
   );
   const at = (climbs ? found.at(-1) : found[0])?.at ?? null;
   const isAbout =
-    at === null
-      ? isNearMiss(curve, sunDeg, fromMs - BEYOND_MS, toMs + BEYOND_MS)
-      : isGrazing(curve, sunDeg, at);
-  const isAbove = curve.heightDegAt(noon.getTime()) >= sunDeg;
+    at === null ? isNearMiss(curve, mark, fromMs - BEYOND_MS, toMs + BEYOND_MS) : isGrazing(curve, mark, at);
+  const isAbove = isSunAbove(curve, mark, noon.getTime());
   const night = climbs ? "in the night before" : "in the night after";
-  return { at, isAbout, why: staysSentence(sunDeg, isAbove, isAbove ? night : "on this day") };
+  return { at, isAbout, why: staysSentence(mark, isAbove, isAbove ? night : "on this day") };
 }

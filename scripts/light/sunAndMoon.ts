@@ -10,12 +10,16 @@ export interface SunPosition {
 const RAD = Math.PI / 180;
 const HORIZON_REFRACTION_DEG = refractionDeg(0); // 0.484, as the library bends every body at or below the horizon
 const STANDARD_REFRACTION_DEG = 34 / 60; // at rise and set, US Naval Observatory, Rise, Set, and Twilight Definitions
+const SUN_PARALLAX_DEG = 8.794 / 3600; // Meeus, Astronomical Algorithms (1998), chapter 40
+const SUN_RADIUS_AT_1_AU_DEG = 959.63 / 3600; // same, chapter 55
+const DAY_MS = 86_400_000;
+const J2000_DAYS = 10_957.5; // 1 January 2000, 12:00, in days since 1970
 const MOON_RADIUS_IN_EARTHS = 0.2725; // Meeus, Astronomical Algorithms (1998), chapter 55
 const EARTH_RADIUS_KM = 6378.14; // equatorial
 
 /**
- * Altitude and azimuth of the centre of the sun for an observer at height 0 in average air. Good to 0.02 degrees;
- * parallax (0.002 degrees) and the weather's share in refraction are left out.
+ * Altitude and azimuth of the centre of the sun for an observer at height 0 in average air. Good to 0.02 degrees where
+ * the sun is up; parallax (0.002 degrees) and the weather's share in refraction are left out.
  *
  * @throws {RangeError} when the instant or the position is none
  * @source Meeus, Astronomical Algorithms (1998), chapters 12, 13, 16 and 25 (`suncalc`)
@@ -25,9 +29,37 @@ export function sunPosition(at: Date, position: Position): SunPosition {
   return { altitudeDeg: altitude, azimuthDeg: azimuth % 360 };
 }
 
-/** Altitude of the centre of the sun without the bending of the air: what twilight angles are measured in. */
+/**
+ * Altitude of the centre of the sun without the bending of the air, seen from the ground: what twilight angles are
+ * measured in.
+ */
 export function airlessSunAltitudeDeg(at: Date, position: Position): number {
-  return airlessAltitudeDeg(sunPosition(at, position).altitudeDeg);
+  const fromEarthsCentreDeg = airlessAltitudeDeg(sunPosition(at, position).altitudeDeg);
+  return fromEarthsCentreDeg - SUN_PARALLAX_DEG * Math.cos(fromEarthsCentreDeg * RAD);
+}
+
+/**
+ * Height of the sun's upper edge over the line where it rises and sets, in degrees: 0 at sunrise and sunset. Level
+ * horizon, observer at height 0, average air. The sun's true radius is used instead of the usual 16', which alone
+ * moves sunrise by up to 15 s at latitude 65 in June.
+ *
+ * @source US Naval Observatory, Rise, Set, and Twilight Definitions
+ */
+export function sunEdgeDeg(at: Date, position: Position): number {
+  return (
+    airlessSunAltitudeDeg(at, position) + SUN_RADIUS_AT_1_AU_DEG / sunDistanceAu(at) + STANDARD_REFRACTION_DEG
+  );
+}
+
+/**
+ * Distance to the sun in astronomical units, to 0.0001.
+ *
+ * @source The Astronomical Almanac, low-precision formulas for the sun; Meeus (1998), chapter 25
+ */
+export function sunDistanceAu(at: Date): number {
+  const daysSince2000 = checkedInstant(at).getTime() / DAY_MS - J2000_DAYS;
+  const anomalyRad = (357.528 + 0.9856003 * daysSince2000) * RAD;
+  return 1.00014 - 0.01671 * Math.cos(anomalyRad) - 0.00014 * Math.cos(2 * anomalyRad);
 }
 
 /** The instant the sun crosses the meridian nearest to an instant; within 12 h of it. Good to 4 s. */

@@ -1,29 +1,55 @@
 import type { Position } from "../geo/position.ts";
-import { type HeightCurve, heightCurve } from "./heightCurve.ts";
-import { airlessSunAltitudeDeg } from "./sunAndMoon.ts";
+import { type Crossing, crossings, type HeightCurve, heightCurve } from "./heightCurve.ts";
+import { airlessSunAltitudeDeg, sunEdgeDeg } from "./sunAndMoon.ts";
+import type { SunMark } from "./sunEvents.ts";
+
+/** The sun's way over a place between two instants: its centre without air, and its upper edge over the horizon. */
+export interface SunCurve {
+  centre: HeightCurve;
+  edge: HeightCurve;
+}
 
 const GRAZING_DEG = 0.5;
 
-/** The sun's airless altitude over a place between two instants. */
-export function sunCurve(position: Position, fromMs: number, toMs: number): HeightCurve {
-  return heightCurve((ms) => airlessSunAltitudeDeg(new Date(ms), position), fromMs, toMs);
+/** Follows the sun over a place from one instant to another. */
+export function sunCurve(position: Position, fromMs: number, toMs: number): SunCurve {
+  return {
+    centre: heightCurve((ms) => airlessSunAltitudeDeg(new Date(ms), position), fromMs, toMs),
+    edge: heightCurve((ms) => sunEdgeDeg(new Date(ms), position), fromMs, toMs),
+  };
+}
+
+/** Every passage of the sun through a mark, up or down as asked, in order of time. */
+export function sunPassages(curve: SunCurve, mark: SunMark, climbs: boolean): Crossing[] {
+  return crossings(curve[mark.of], levelDeg(mark)).filter((crossing) => crossing.climbs === climbs);
+}
+
+/** Whether the sun stands at or above a mark. */
+export function isSunAbove(curve: SunCurve, mark: SunMark, ms: number): boolean {
+  return curve[mark.of].heightDegAt(ms) >= levelDeg(mark);
 }
 
 /**
- * Whether the sun turns back within 0.5 degrees of an angle just before or just after an instant: its passage is then
+ * Whether the sun turns back within 0.5 degrees of a mark just before or just after an instant: its passage is then
  * slow, and a small error in angle is a large one in time.
  */
-export function isGrazing(curve: HeightCurve, sunDeg: number, at: Date): boolean {
-  const before = curve.turns.filter((turn) => turn.ms <= at.getTime()).at(-1);
-  const after = curve.turns.find((turn) => turn.ms > at.getTime());
+export function isGrazing(curve: SunCurve, mark: SunMark, at: Date): boolean {
+  const { turns } = curve[mark.of];
+  const before = turns.filter((turn) => turn.ms <= at.getTime()).at(-1);
+  const after = turns.find((turn) => turn.ms > at.getTime());
   return [before, after].some(
-    (turn) => turn !== undefined && Math.abs(turn.heightDeg - sunDeg) <= GRAZING_DEG,
+    (turn) => turn !== undefined && Math.abs(turn.heightDeg - levelDeg(mark)) <= GRAZING_DEG,
   );
 }
 
-/** Whether the sun turns back within 0.5 degrees of an angle anywhere between two instants, reaching it or not. */
-export function isNearMiss(curve: HeightCurve, sunDeg: number, fromMs: number, toMs: number): boolean {
-  return curve.turns.some(
-    (turn) => turn.ms >= fromMs && turn.ms <= toMs && Math.abs(turn.heightDeg - sunDeg) <= GRAZING_DEG,
+/** Whether the sun turns back within 0.5 degrees of a mark anywhere between two instants, reaching it or not. */
+export function isNearMiss(curve: SunCurve, mark: SunMark, fromMs: number, toMs: number): boolean {
+  return curve[mark.of].turns.some(
+    (turn) =>
+      turn.ms >= fromMs && turn.ms <= toMs && Math.abs(turn.heightDeg - levelDeg(mark)) <= GRAZING_DEG,
   );
+}
+
+function levelDeg(mark: SunMark): number {
+  return mark.of === "edge" ? 0 : mark.sunDeg;
 }

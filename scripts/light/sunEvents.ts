@@ -1,7 +1,10 @@
-/** One named passage of the sun through an angle, on its way up or down. */
+/** A height that the sun passes: its centre through an angle, or its upper edge through the horizon. */
+export type SunMark = { of: "centre"; sunDeg: number } | { of: "edge" };
+
+/** One named passage of the sun, on its way up or down. */
 export interface SunEvent {
   name: SunEventName;
-  sunDeg: number;
+  mark: SunMark;
   climbs: boolean;
   /** As in "the nearest ... is at". */
   label: string;
@@ -15,9 +18,7 @@ export type SunEventName =
   | "lastLight"
   | "nauticalDusk";
 
-/** Centre of the sun when its upper edge is on a level horizon: 34' refraction and 16' radius. */
-export const SUNRISE_SUN_DEG = -0.833; // US Naval Observatory, Rise, Set, and Twilight Definitions (50', as 0.833 degrees)
-const NAUTICAL_SUN_DEG = -12; // same source
+const NAUTICAL_SUN_DEG = -12; // US Naval Observatory, Rise, Set, and Twilight Definitions
 /** Ends of civil twilight, same source. */
 export const CIVIL_SUN_DEG = -6;
 
@@ -30,26 +31,28 @@ export function sunEvents(firstLightSunDeg: number): SunEvent[] {
   if (!(firstLightSunDeg >= -18 && firstLightSunDeg <= 6)) {
     throw new RangeError(`firstLightSunDeg must be -18 to 6, found ${firstLightSunDeg}`);
   }
+  const nautical: SunMark = { of: "centre", sunDeg: NAUTICAL_SUN_DEG };
+  const light: SunMark = { of: "centre", sunDeg: firstLightSunDeg };
+  const horizon: SunMark = { of: "edge" };
   return [
-    { name: "nauticalDawn", sunDeg: NAUTICAL_SUN_DEG, climbs: true, label: "nautical dawn" },
-    { name: "firstLight", sunDeg: firstLightSunDeg, climbs: true, label: "first light" },
-    { name: "sunrise", sunDeg: SUNRISE_SUN_DEG, climbs: true, label: "sunrise" },
-    { name: "sunset", sunDeg: SUNRISE_SUN_DEG, climbs: false, label: "sunset" },
-    { name: "lastLight", sunDeg: firstLightSunDeg, climbs: false, label: "last light" },
-    { name: "nauticalDusk", sunDeg: NAUTICAL_SUN_DEG, climbs: false, label: "nautical dusk" },
+    { name: "nauticalDawn", mark: nautical, climbs: true, label: "nautical dawn" },
+    { name: "firstLight", mark: light, climbs: true, label: "first light" },
+    { name: "sunrise", mark: horizon, climbs: true, label: "sunrise" },
+    { name: "sunset", mark: horizon, climbs: false, label: "sunset" },
+    { name: "lastLight", mark: light, climbs: false, label: "last light" },
+    { name: "nauticalDusk", mark: nautical, climbs: false, label: "nautical dusk" },
   ];
 }
 
 /** Why a height is never passed: the sun stays on one side of it. */
-export function staysSentence(sunDeg: number, isAbove: boolean, stretch: string): string {
-  const height = heightWords(sunDeg);
+export function staysSentence(mark: SunMark, isAbove: boolean, stretch: string): string {
+  const height = heightWords(mark);
   return isAbove
     ? `the sun does not sink to ${height} ${stretch}`
     : `the sun does not climb to ${height} ${stretch}`;
 }
 
-function heightWords(sunDeg: number): string {
-  if (sunDeg === SUNRISE_SUN_DEG) return "the horizon";
-  if (sunDeg === 0) return "0° altitude";
-  return `${Math.abs(sunDeg)}° ${sunDeg < 0 ? "below" : "above"} the horizon`;
+function heightWords(mark: SunMark): string {
+  if (mark.of === "edge") return "the horizon";
+  return `${Math.abs(mark.sunDeg)}° ${mark.sunDeg < 0 ? "below" : "above"} the horizon`;
 }
