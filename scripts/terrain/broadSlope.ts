@@ -109,8 +109,13 @@ export function cellsWithin(grid: ElevationGrid, place: GridPlace, radiusM: numb
   return found;
 }
 
-/** Rise per metre east and north of the least-squares plane; null when the points do not span one. */
-function fitPlane(points: readonly number[]): { east: number; north: number } | null {
+/**
+ * Rise per metre east and north of the least-squares plane.
+ *
+ * @param points   flat triples: metres east, metres north, height
+ * @returns null when the points do not span a plane
+ */
+export function fitPlane(points: readonly number[]): { east: number; north: number } | null {
   const count = points.length / 3;
   const mean = [0, 1, 2].map(
     (part) => points.reduce((sum, v, at) => (at % 3 === part ? sum + v : sum), 0) / count,

@@ -101,7 +101,7 @@ describe("a grid in the area's own zone", () => {
     for (const [east, north] of [
       [0, 0],
       [40, 30],
-      [-49, -31],
+      [-40, -25],
     ] as const) {
       const at = { eastingM: 500060 + east, northingM: 5000050 + north };
       const expected = 300 + (at.eastingM - 500005) + (5000190 - at.northingM);
