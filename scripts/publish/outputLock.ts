@@ -22,11 +22,12 @@ export interface OutputLock {
   release(): Promise<void>;
 }
 
-let taken = 0;
+let count = 0;
 
 /**
  * Takes the output folder for this process alone. The lock is a sibling folder "<folder>.lock" that is moved into place
- * complete, which only one process can do; the lock of a process that was killed is put aside.
+ * complete, which only one process can do. The lock of a process that was killed is removed, under a lock of its own, so
+ * that nobody removes the lock of a living one that has just followed.
  *
  * @param waitMs how long to wait for another process to finish, 0 to give up at once
  * @param onWait called once, before waiting
@@ -38,45 +39,64 @@ export async function lockOutput(
   onWait: (pid: number | null) => void = () => undefined,
 ): Promise<OutputLock> {
   const lock = `${folder}.lock`;
-  const mine = { ...thisProcess(), number: taken++ };
-  const ready = `${lock}-${mine.pid}-${mine.number}`;
+  const mine = { ...thisProcess(), number: count++ };
   const giveUpAt = performance.now() + waitMs;
   let told = false;
-  await mkdir(ready, { recursive: true });
-  await writeFile(join(ready, "holder.json"), JSON.stringify(mine));
-  try {
-    while (!(await moved(ready, lock))) {
-      const holder = await holderOf(lock);
-      if (holder !== null && !isRunning(holder)) {
-        await putAside(lock, holder, `${ready}-stale`);
-        continue;
-      }
-      if (performance.now() >= giveUpAt) throw new OutputBusyError(folder, holder?.pid ?? null);
-      if (!told) onWait(holder?.pid ?? null);
-      told = true;
-      await wait(50);
-    }
-  } catch (error) {
-    await rm(ready, { recursive: true, force: true });
-    throw error;
+  for (;;) {
+    const tried = await take(lock, mine);
+    if (tried === "taken") break;
+    if (tried === "removed") continue;
+    if (performance.now() >= giveUpAt) throw new OutputBusyError(folder, tried.holder?.pid ?? null);
+    if (!told) onWait(tried.holder?.pid ?? null);
+    told = true;
+    await wait(50);
   }
-  const isMine = async () => same(await holderOf(lock), mine);
   return {
     async assertHeld() {
-      if (!(await isMine())) throw new OutputBusyError(folder, (await holderOf(lock))?.pid ?? null);
+      const holder = await holderOf(lock);
+      if (!same(holder, mine)) throw new OutputBusyError(folder, holder?.pid ?? null);
     },
-    async release() {
-      if (!(await isMine())) return;
-      if (await moved(lock, ready)) await rm(ready, { recursive: true, force: true });
-    },
+    release: () => release(lock, mine),
   };
 }
+
+/** Tries once; "removed" when the lock of a dead process was in the way and is gone now. */
+async function take(lock: string, mine: Holder): Promise<"taken" | "removed" | { holder: Holder | null }> {
+  const ready = `${lock}-${mine.pid}-${mine.number}`;
+  await mkdir(ready, { recursive: true });
+  await writeFile(join(ready, HOLDER_FILE), JSON.stringify(mine));
+  if (await moved(ready, lock)) return "taken";
+  await rm(ready, { recursive: true, force: true });
+  const holder = await holderOf(lock);
+  if (holder === null || isRunning(holder)) return { holder };
+  const breaking = `${lock}-breaking`;
+  const broken = await take(breaking, mine);
+  if (broken !== "taken") return broken === "removed" ? broken : { holder };
+  try {
+    const now = await holderOf(lock);
+    if (now !== null && !isRunning(now)) await remove(lock, `${ready}-stale`);
+    return "removed";
+  } finally {
+    await release(breaking, mine);
+  }
+}
+
+async function release(lock: string, mine: Holder): Promise<void> {
+  if (same(await holderOf(lock), mine)) await remove(lock, `${lock}-${mine.pid}-${mine.number}`);
+}
+
+/** The name becomes free at once, never with half of its content. */
+async function remove(lock: string, aside: string): Promise<void> {
+  if (await moved(lock, aside)) await rm(aside, { recursive: true, force: true });
+}
+
+const HOLDER_FILE = "holder.json";
 
 type Holder = RunningProcess & { number: number };
 
 /** Who holds the lock; null when it is free or just being released. */
 async function holderOf(lock: string): Promise<Holder | null> {
-  const text = await readFile(join(lock, "holder.json"), "utf8").catch(absent);
+  const text = await readFile(join(lock, HOLDER_FILE), "utf8").catch(absent);
   if (text === null) return null;
   try {
     const { pid, startedAt, number } = JSON.parse(text) as Partial<Holder>;
@@ -85,13 +105,6 @@ async function holderOf(lock: string): Promise<Holder | null> {
   } catch {
     return null;
   }
-}
-
-/** Removes a dead holder's lock, and only his: a living process may have taken the name since it was read. */
-async function putAside(lock: string, holder: Holder, aside: string): Promise<void> {
-  if (!(await moved(lock, aside))) return;
-  if (same(await holderOf(aside), holder)) await rm(aside, { recursive: true, force: true });
-  else await moved(aside, lock);
 }
 
 function same(a: Holder | null, b: Holder): boolean {

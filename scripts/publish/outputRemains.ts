@@ -12,10 +12,17 @@ export function oldFolder(outDir: string, pid: number): string {
   return `${outDir}.old-${pid}`;
 }
 
+export interface OutputRemains {
+  stages: string[];
+  olds: string[];
+  /** locks that were not in place yet, or no longer */
+  locks: { folder: string; pid: number }[];
+  /** a command holds the lock, or was killed while it did */
+  locked: boolean;
+}
+
 /** The folders beside the output folder that a killed command may have left. */
-export async function outputRemains(
-  outDir: string,
-): Promise<{ stages: string[]; olds: string[]; locks: { folder: string; pid: number }[] }> {
+export async function outputRemains(outDir: string): Promise<OutputRemains> {
   const names = await readdir(dirname(outDir)).catch((error: NodeJS.ErrnoException) => {
     if (error.code === "ENOENT") return [];
     throw error;
@@ -26,8 +33,9 @@ export async function outputRemains(
   return {
     stages: having(/^stage-\d+$/),
     olds: having(/^old-\d+$/),
+    locked: rests.includes("lock"),
     locks: rests.flatMap((rest) => {
-      const pid = /^lock-(\d+)-\d+(?:-stale)?$/.exec(rest)?.[1];
+      const pid = /^lock(?:-breaking)*-(\d+)-\d+(?:-stale)?$/.exec(rest)?.[1];
       return pid === undefined ? [] : [{ folder: `${outDir}.${rest}`, pid: Number(pid) }];
     }),
   };

@@ -1,7 +1,7 @@
 import { lstat, rename, rm } from "node:fs/promises";
 import { absent, isOurs } from "./outputFolder.ts";
 import { lockOutput, OutputBusyError } from "./outputLock.ts";
-import { outputRemains, removeOld, removeOurs, stageFolder } from "./outputRemains.ts";
+import { type OutputRemains, outputRemains, removeOld, removeOurs, stageFolder } from "./outputRemains.ts";
 import { isRunning } from "./runningProcess.ts";
 
 /** What was found and put right, for the person at the terminal. */
@@ -64,8 +64,8 @@ export async function restoreLocked(outDir: string): Promise<Restored> {
   return restored;
 }
 
-function isClean({ stages, olds, locks }: Awaited<ReturnType<typeof outputRemains>>): boolean {
-  return stages.length + olds.length + locks.length === 0;
+function isClean({ stages, olds, locks, locked }: OutputRemains): boolean {
+  return !locked && stages.length + olds.length + locks.length === 0;
 }
 
 async function byAge(folders: string[]): Promise<string[]> {

@@ -9,8 +9,9 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { runStubPack, stubLayouts } from "./runStubPack.ts";
+import { runStubPack } from "./runStubPack.ts";
 import { digestOf, filesBelow, scratchFolder, writeFiles } from "./scratchFolder.ts";
+import { stubLayouts } from "./stubLayouts.ts";
 import { stubSteps } from "./stubSteps.ts";
 
 const larch = JSON.stringify({ name: "Larch Valley", summary: "A valley.", trips: ["april"] });

@@ -1,9 +1,7 @@
-import { fileURLToPath } from "node:url";
 import { type CommandSurroundings, packCommand } from "../../scripts/publish/packCommand.ts";
 import type { PackSteps } from "../../scripts/publish/preparePack.ts";
+import { stubLayouts } from "./stubLayouts.ts";
 import { stubSteps } from "./stubSteps.ts";
-
-export const stubLayouts = fileURLToPath(new URL("../fixtures/publish/layouts", import.meta.url));
 
 /** The pack command over the stub rooms and layouts; what it says is returned. */
 export async function runStubPack(
