@@ -1,0 +1,51 @@
+import type { PhaseSpan } from "../air/phaseSpans.ts";
+import type { SlopeAirDay } from "../air/slopeAirDay.ts";
+import type { SiteDetails } from "../content/schema/detailsSchema.ts";
+import type { PackSite } from "../content/schema/packSchema.ts";
+import { rangeToModelSteps, toModelStep } from "./modelTime.ts";
+import { packInstant } from "./packInstant.ts";
+import { packBearing, packSpeed } from "./packNumbers.ts";
+
+type PackPhases = NonNullable<PackSite["phases"]>[number];
+type PackSpan = PackPhases["spans"][number];
+
+/** The spans of one day as pack.json holds them: model times on 5 min steps, the day covered without gap or overlap. */
+export function packPhases(localDate: string, air: SlopeAirDay, timezone: string): PackPhases {
+  return { localDate, spans: air.spans.map((span) => packSpan(span, air, timezone)) };
+}
+
+function packSpan(span: PhaseSpan, air: SlopeAirDay, timezone: string): PackSpan {
+  return {
+    phase: span.phase,
+    from: packInstant(insideDay(span.from, air), timezone),
+    to: packInstant(insideDay(span.to, air), timezone),
+    fromRange: packRange(span.fromRange, timezone),
+    toRange: packRange(span.toRange, timezone),
+    speedMps: span.speedMps === null ? null : packSpeed(span.speedMps),
+    driftToDeg: span.driftToDeg === null ? null : packBearing(span.driftToDeg),
+    why: { ...span.why },
+  };
+}
+
+/** Turns that fewer than 14 of the 17 members have, by the time the plain run gives them. */
+export function doubtfulTurns(
+  localDate: string,
+  air: SlopeAirDay,
+  timezone: string,
+): SiteDetails["doubtfulTurns"] {
+  return air.spans
+    .filter((span) => span.mayNotHappen)
+    .map((span) => ({ localDate, at: packInstant(insideDay(span.from, air), timezone) }));
+}
+
+export function packRange(range: readonly [Date, Date] | null, timezone: string): [string, string] | null {
+  if (range === null) return null;
+  const [earliest, latest] = rangeToModelSteps(range);
+  return [packInstant(earliest, timezone), packInstant(latest, timezone)];
+}
+
+/** Local midnight is no model time: some zones keep offsets that are no whole multiple of 5 min from it. */
+function insideDay(at: Date, air: SlopeAirDay): Date {
+  if (at.getTime() === air.start.getTime() || at.getTime() === air.end.getTime()) return at;
+  return toModelStep(at);
+}
