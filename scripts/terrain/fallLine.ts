@@ -24,7 +24,8 @@ export interface FallLine {
 /**
  * Follows a surface downhill. Each step goes along the D-infinity directions of the four nearest cells, weighted by nearness;
  * where they cancel, or the step would climb, it goes from the nearest cell to its lowest neighbour until that is lower than
- * here. Every point lies lower than the one before it (over such a stretch, than the one it began at), so it ends.
+ * here. Every step or such
+ * stretch ends lower than it began, so the line never turns in a circle; its last point is cut to length.
  */
 export function fallLine(
   surface: Surface,

@@ -100,9 +100,9 @@ function greatestTangent(
   for (let step = 1; step <= lastStep; step++) {
     const row = from.row + south * step;
     const column = from.column + east * step;
-    if (row < 0 || column < 0 || row >= lastRow || column >= lastColumn) break;
-    const row0 = row | 0;
-    const column0 = column | 0;
+    if (row < 0 || column < 0 || row > lastRow || column > lastColumn) break;
+    const row0 = Math.min(row | 0, lastRow - 1);
+    const column0 = Math.min(column | 0, lastColumn - 1);
     const at = row0 * columns + column0;
     const right = column - column0;
     const north = heightsM[at]! + (heightsM[at + 1]! - heightsM[at]!) * right;

@@ -103,7 +103,9 @@ describe("the hillside around a site", () => {
 
   test("too few cells give nothing", () => {
     const grid = syntheticGrid(31, 90, plane(20, 90));
-    expect(broadSlope(grid, positionAt(0, 0), { ...RULES, fitRadiusMinM: 100, fitRadiusCells: 1.1 })).toMatchObject({
+    expect(
+      broadSlope(grid, positionAt(0, 0), { ...RULES, fitRadiusMinM: 100, fitRadiusCells: 1.1 }),
+    ).toMatchObject({
       slope: null,
     });
   });
