@@ -1,15 +1,15 @@
 import { fromArrayBuffer, type GeoTIFFImage } from "geotiff";
-import { coordinateSystemOfEpsg, unknownCoordinateSystem } from "./coordinateSystem.ts";
-import { assertRasterSize, type CoordinateSystem, type ElevationRaster } from "./elevationRaster.ts";
+import { assertRasterSize, type ElevationRaster } from "./elevationRaster.ts";
+import {
+  type GeoKeys,
+  geoTiffCoordinates,
+  geoTiffPlacement,
+  type PlacementTags,
+} from "./geoTiffPlacement.ts";
 import { TerrainError } from "./TerrainError.ts";
-
-type GeoKeys = Readonly<Record<string, unknown>>;
 
 const METRE = 9001;
 const DEGREE = 9102;
-const USER_DEFINED = 32767;
-const MODEL_PROJECTED = 1;
-const PIXEL_IS_POINT = 2;
 
 /**
  * Heights of a GeoTIFF with one band, north-up, in WGS 84 degrees or a UTM zone. Void where the value is NaN or the
@@ -52,8 +52,8 @@ async function readRaster(bytes: Uint8Array, sideMax: number): Promise<Elevation
     );
   }
   const keys: GeoKeys = image.getGeoKeys() ?? {};
-  const place = await placeOf(image, keys);
-  const coordinates = coordinatesOf(keys);
+  const place = geoTiffPlacement(await placementTags(image), keys);
+  const coordinates = geoTiffCoordinates(keys);
   await assertPlainMetres(image, keys);
   await assertWhole(image, bytes.byteLength);
   const [values] = await image.readRasters({ interleave: false });
@@ -98,74 +98,16 @@ async function noDataOf(image: GeoTIFFImage): Promise<number | null> {
   );
 }
 
-async function placeOf(
-  image: GeoTIFFImage,
-  keys: GeoKeys,
-): Promise<{ westX: number; northY: number; stepX: number; stepY: number }> {
+async function placementTags(image: GeoTIFFImage): Promise<PlacementTags> {
   const directory = image.getFileDirectory();
-  const scale = directory.hasTag("ModelPixelScale")
-    ? numbers(await directory.loadValue("ModelPixelScale"))
-    : null;
-  const tie = directory.hasTag("ModelTiepoint") ? numbers(await directory.loadValue("ModelTiepoint")) : null;
-  const matrix = directory.hasTag("ModelTransformation")
-    ? numbers(await directory.loadValue("ModelTransformation"))
-    : null;
-  let corner: { x: number; y: number; stepX: number; stepY: number };
-  if (scale !== null && tie !== null && scale.length >= 2 && tie.length === 6) {
-    const [i, j, , x, y] = tie as [number, number, number, number, number, number];
-    corner = { x: x - i * scale[0]!, y: y + j * scale[1]!, stepX: scale[0]!, stepY: scale[1]! };
-  } else if (matrix !== null && matrix.length === 16) {
-    if (matrix[1] !== 0 || matrix[4] !== 0) {
-      throw fault(
-        "terrain-rotated",
-        "a turned grid",
-        "rows that run east-west, north first",
-        "straighten it with gdalwarp",
-      );
-    }
-    corner = { x: matrix[3]!, y: matrix[7]!, stepX: matrix[0]!, stepY: -matrix[5]! };
-  } else {
-    throw fault(
-      "terrain-unplaced",
-      "no tie point and pixel scale",
-      "a GeoTIFF that says where it lies",
-      "export it again with its coordinates (a picture of a map is not enough)",
-    );
-  }
-  if (!(corner.stepX > 0 && corner.stepY > 0 && Number.isFinite(corner.x) && Number.isFinite(corner.y))) {
-    throw fault(
-      "terrain-rotated",
-      `cells of ${corner.stepX} by ${corner.stepY}`,
-      "rows from north to south, columns from west to east",
-      "straighten it with gdalwarp",
-    );
-  }
-  const toCentre = Number(keys.GTRasterTypeGeoKey ?? 1) === PIXEL_IS_POINT ? 0 : 0.5;
+  const tag = async (
+    name: "ModelPixelScale" | "ModelTiepoint" | "ModelTransformation",
+  ): Promise<number[] | null> => (directory.hasTag(name) ? numbers(await directory.loadValue(name)) : null);
   return {
-    westX: corner.x + toCentre * corner.stepX,
-    northY: corner.y - toCentre * corner.stepY,
-    stepX: corner.stepX,
-    stepY: corner.stepY,
+    pixelScale: await tag("ModelPixelScale"),
+    tiePoint: await tag("ModelTiepoint"),
+    transformation: await tag("ModelTransformation"),
   };
-}
-
-function coordinatesOf(keys: GeoKeys): CoordinateSystem {
-  const name = ["ProjectedCSTypeGeoKey", "PCSCitationGeoKey", "GTCitationGeoKey", "GeogCitationGeoKey"]
-    .map((key) => keys[key])
-    .find((value): value is string => typeof value === "string");
-  const title = (name ?? "").replaceAll("\0", "").split("|")[0]!.trim();
-  const isProjected = keys.GTModelTypeGeoKey === MODEL_PROJECTED || keys.ProjectedCSTypeGeoKey !== undefined;
-  const code = isProjected ? keys.ProjectedCSTypeGeoKey : keys.GeographicTypeGeoKey;
-  if (typeof code !== "number") {
-    throw fault(
-      "terrain-unplaced",
-      title === "" ? "no coordinate system" : `a coordinate system without a code (${title})`,
-      "WGS 84 degrees or UTM",
-      "export it again with its coordinate system",
-    );
-  }
-  if (code === USER_DEFINED) throw unknownCoordinateSystem(`a coordinate system of its own (${title})`);
-  return coordinateSystemOfEpsg(code, title);
 }
 
 async function assertPlainMetres(image: GeoTIFFImage, keys: GeoKeys): Promise<void> {
