@@ -13,7 +13,7 @@ export interface ProgressScreen {
 }
 
 const CLEAR_LINE = "\r\u001b[K";
-/** seconds of silence in plain output before a step says how far it is */
+/** silence in plain output before a step says how far it is, milliseconds */
 const PLAIN_AFTER_MS = 5000;
 
 /**
@@ -31,22 +31,24 @@ export function createProgress(screen: ProgressScreen, nowMs: () => number): Pro
       const seconds = () => `${((nowMs() - startedMs) / 1000).toFixed(1)} s`;
       const show = (text: string) => screen.write(CLEAR_LINE + text.slice(0, (screen.columns ?? 80) - 1));
       if (screen.isTTY) show(`${what} ...`);
-      const result = await Promise.resolve(
-        work(async (done, total, now) => {
-          parts = `, ${done} of ${total}`;
-          const state = `${what}${parts}${now === "" ? "" : ` (${now})`}, ${seconds()}`;
-          if (screen.isTTY) show(state);
-          else if (nowMs() - saidMs >= PLAIN_AFTER_MS) {
-            saidMs = nowMs();
-            screen.write(`${state} so far\n`);
-          }
-          // lets the screen and signals have their turn between two long computations
-          await new Promise((resolve) => setImmediate(resolve));
-        }),
-      ).catch((error: unknown) => {
+      const tick: Tick = async (done, total, now) => {
+        parts = `, ${done} of ${total}`;
+        const state = `${what}${parts}${now === "" ? "" : ` (${now})`}, ${seconds()}`;
+        if (screen.isTTY) show(state);
+        else if (nowMs() - saidMs >= PLAIN_AFTER_MS) {
+          saidMs = nowMs();
+          screen.write(`${state} so far\n`);
+        }
+        // lets the screen and signals have their turn between two long computations
+        await new Promise((resolve) => setImmediate(resolve));
+      };
+      let result: Awaited<ReturnType<typeof work>>;
+      try {
+        result = await work(tick);
+      } catch (error) {
         if (screen.isTTY) screen.write(CLEAR_LINE);
         throw error;
-      });
+      }
       screen.write(`${screen.isTTY ? CLEAR_LINE : ""}${what}${parts}, ${seconds()}\n`);
       return result;
     },

@@ -2,14 +2,21 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { fileURLToPath } from "node:url";
 
+const project = fileURLToPath(new URL("../..", import.meta.url));
+
 /** Starts a TypeScript file of this folder as a process of its own. */
-export function tsProcess(file: string, args: string[], env: Record<string, string> = {}): ChildProcess {
+export function tsProcess(
+  file: string,
+  args: string[],
+  env: Record<string, string> = {},
+  cwd: string = project,
+): ChildProcess {
   return spawn(
     process.execPath,
-    ["--import", "tsx", fileURLToPath(new URL(file, import.meta.url)), ...args],
+    ["--import", import.meta.resolve("tsx"), fileURLToPath(new URL(file, import.meta.url)), ...args],
     {
       env: { ...process.env, ...env },
-      cwd: fileURLToPath(new URL("../..", import.meta.url)),
+      cwd,
       stdio: ["ignore", "pipe", "pipe"],
     },
   );
