@@ -1,0 +1,137 @@
+import type { SlopeAirDay } from "../air/slopeAirDay.ts";
+import type { SlopeSite } from "../air/slopeSite.ts";
+import type { TableSession } from "../air/windTableRows.ts";
+import type { SiteContent } from "../content/areaContent.ts";
+import type { SiteDetails } from "../content/schema/detailsSchema.ts";
+import type { PackSite } from "../content/schema/packSchema.ts";
+import { gridText } from "../geo/mgrs.ts";
+import { doubtfulTurns, packPhases } from "./composePhases.ts";
+import { composeSiteChecks } from "./composeSiteChecks.ts";
+import { composeSun } from "./composeSun.ts";
+import { composeTables } from "./composeTables.ts";
+import { composeTree } from "./composeTree.ts";
+import { composeWalkIns } from "./composeWalkIns.ts";
+import { tableStretch } from "./daySessions.ts";
+import { weatherOfDay } from "./forecastSeries.ts";
+import { declinationAt } from "./magneticNorth.ts";
+import type { PackContext } from "./packContext.ts";
+import { packAngle, packBearing, packMetres, packPosition } from "./packNumbers.ts";
+import { airOfDay, approachesOf, localNotesOf } from "./siteAir.ts";
+import { type SiteGround, siteGround, slopeSite } from "./siteGround.ts";
+
+export interface ComposedSite {
+  site: PackSite;
+  details: SiteDetails;
+}
+
+const NOT_IN_THIS_VERSION = "not computed by this version of the program";
+
+/** Everything pack.json and details.json say of one site. */
+export function composeSite(site: SiteContent, context: PackContext): ComposedSite {
+  const { area, constants, tableDate, timezone, shapes } = context;
+  const ground = siteGround(site, area.ground, area.content.facts.elevationM ?? null, constants);
+  const { site: slope, why: slopeWhy } = slopeSite(site, ground);
+  const air =
+    slope === null ? null : new Map(context.phaseDates.map((date) => [date, airOn(slope, date, context)]));
+  const tables = composeTables(
+    {
+      site: slope ?? unknownSlope(site, ground),
+      air: air?.get(tableDate) ?? null,
+      airWhy: slopeWhy,
+      sessions: tableSessions(site, context),
+      localNotes: localNotesOf(site, tableDate, timezone),
+      constants,
+    },
+    timezone,
+  );
+  const declination = declinationAt(area.content, site.facts.position, ground.elevationM, tableDate);
+  return {
+    site: {
+      id: site.id,
+      number: site.facts.number,
+      name: site.facts.name,
+      block: site.facts.block ?? null,
+      position: packPosition(site.facts.position),
+      grid: gridText(site.facts.position),
+      elevationM: ground.elevationM === null ? null : packMetres(ground.elevationM),
+      slopeDeg: ground.slopeDeg === null ? null : packAngle(ground.slopeDeg),
+      aspectDeg: ground.aspectDeg === null ? null : packBearing(ground.aspectDeg),
+      slopeSource: ground.slopeSource,
+      declinationDeg: declination.declinationDeg === null ? null : packAngle(declination.declinationDeg),
+      horizon: ground.eyeHorizon === null ? null : Array.from(ground.eyeHorizon.angleDeg, packAngle),
+      checks: composeSiteChecks(site, context),
+      phases: air === null ? null : [...air].map(([date, day]) => packPhases(date, day, timezone)),
+      windTable: tables.windTable,
+      sessionTable: tables.sessionTable,
+      airPath: null,
+      view: null,
+      linesOfFire: null,
+      noShoot: null,
+      walkIns: composeWalkIns(area.content, site, shapes, area.ground, constants),
+      activity: null,
+      lastSatOn: null,
+      why: whyOfSite(site, ground, slopeWhy, declination.why),
+    },
+    details: {
+      id: site.id,
+      landform: ground.landform,
+      groundTrust: ground.trust,
+      localSlopeDeg: ground.localSlopeDeg === null ? null : packAngle(ground.localSlopeDeg),
+      localAspectDeg: ground.localAspectDeg === null ? null : packBearing(ground.localAspectDeg),
+      gridReachM: ground.eyeHorizon === null ? null : packMetres(ground.eyeHorizon.shortestReachM),
+      sxDeg: ground.sxDeg === null ? null : ground.sxDeg.map((deg) => (deg === null ? null : packAngle(deg))),
+      sun: composeSun(site, air, slopeWhy, context),
+      doubtfulTurns: [...(air ?? [])].flatMap(([date, day]) => doubtfulTurns(date, day, timezone)),
+      sitRanges: tables.sitRanges,
+      tree: composeTree(site, constants),
+    },
+  };
+}
+
+function airOn(slope: SlopeSite, localDate: string, context: PackContext): SlopeAirDay {
+  const weather = weatherOfDay(context.forecastOf(localDate), localDate);
+  return airOfDay(slope, localDate, context.timezone, weather, context.sunTableOf, context.constants);
+}
+
+/** Date-free tables are for a clear sky, whatever the forecast of that day. */
+function tableSessions(site: SiteContent, context: PackContext): TableSession[] {
+  return context.sessions.map((session) => {
+    const stretch = tableStretch(session) ?? { from: context.asOf, to: context.asOf };
+    return { session: session.id, ...stretch, approaches: approachesOf(site, session.id, context.shapes) };
+  });
+}
+
+/** Without a slope only the general wind is judged; cover and shelter still count. */
+function unknownSlope(site: SiteContent, ground: SiteGround): SlopeSite {
+  return {
+    slopeDeg: null,
+    aspectDeg: null,
+    landform: "flat",
+    cover: site.facts.cover,
+    elevationM: ground.elevationM ?? 0,
+    horizonDeg: null,
+    floorDriftToDeg: null,
+    sxDeg: ground.sxDeg === null ? null : ground.sxDeg.map((deg) => deg ?? 0),
+  };
+}
+
+function whyOfSite(
+  site: SiteContent,
+  ground: SiteGround,
+  slopeWhy: string | null,
+  declinationWhy: string | null,
+): Record<string, string> {
+  const why: Record<string, string> = {};
+  if (site.facts.block === undefined) why.block = "the site belongs to no block";
+  for (const key of ["elevationM", "slopeDeg", "aspectDeg", "horizon"] as const) {
+    const reason = ground.why[key];
+    if (reason !== undefined) why[key] = reason;
+  }
+  if (ground.slopeSource === null) why.slopeSource = ground.why.slopeDeg ?? "the slope is not known";
+  if (declinationWhy !== null) why.declinationDeg = declinationWhy;
+  if (slopeWhy !== null) why.phases = slopeWhy;
+  for (const key of ["airPath", "view", "linesOfFire", "noShoot", "activity", "lastSatOn"]) {
+    why[key] = NOT_IN_THIS_VERSION;
+  }
+  return why;
+}
