@@ -21,7 +21,8 @@ export interface ReadProse {
   anchors: string[];
 }
 
-const ID_PREFIX = "prose-";
+/** Ids of sections start so, and meet no id of a page. */
+export const PROSE_ID_PREFIX = "prose-";
 
 /**
  * Prose as HTML without any raw HTML: tags of the author appear as text, addresses are not turned into links, links that
@@ -45,7 +46,7 @@ export function proseFromMarkdown(text: string, hrefOf: (target: string) => stri
     if (heading !== null || html !== "") {
       const id = freeId(heading, read.anchors);
       if (heading !== null) read.anchors.push(id);
-      read.prose.sections.push({ id: ID_PREFIX + id, heading, html });
+      read.prose.sections.push({ id: PROSE_ID_PREFIX + id, heading, html });
     }
     body = [];
   };
@@ -76,7 +77,10 @@ function rewriteInline(
     if (child.type === "link_open") {
       const target = String(child.attrGet("href") ?? "");
       read.links.push({ target: decoded(target), line });
-      child.attrSet("href", target.startsWith("#") ? `#${ID_PREFIX}${target.slice(1)}` : hrefOf(target));
+      child.attrSet(
+        "href",
+        target.startsWith("#") ? `#${PROSE_ID_PREFIX}${target.slice(1)}` : hrefOf(target),
+      );
     }
   }
   inline.children = children.map((child) => {

@@ -1,0 +1,12 @@
+import { checkCommand } from "./content/checkCommand.ts";
+import { loadAreas } from "./publish/loadAreas.ts";
+import { projectFolders } from "./publish/projectFolders.ts";
+
+process.exitCode = await checkCommand(process.argv.slice(2), {
+  out: process.stdout,
+  err: process.stderr,
+  load: async (contentDir, area) => {
+    const { areas, problems } = await loadAreas(contentDir, projectFolders.data, area);
+    return { areas: areas.map(({ content }) => content), problems };
+  },
+});
