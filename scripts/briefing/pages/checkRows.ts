@@ -1,0 +1,67 @@
+import type { SharedData } from "../../content/areaContent.ts";
+import type { PackCheck } from "../../content/schema/packSchema.ts";
+import { sentenceStart } from "../words/listWords.ts";
+import { checkTitle, worstFirst } from "./checkCatalogue.ts";
+import type { AreaPack, CautionBox } from "./sheetParts.ts";
+
+/** A check as a row of a table: what, the result word, the sentence, and whether a pen must fill it. */
+export interface CheckRow {
+  title: string;
+  result: PackCheck["result"];
+  text: string;
+  /** a blank to fill in by pen stands in the row */
+  pen: boolean;
+}
+
+/** Rows in the order of severity; none is dropped. */
+export function checkRows(checks: readonly PackCheck[], area: AreaPack, shared: SharedData): CheckRow[] {
+  return worstFirst(checks).map((check) => ({
+    title: rowTitle(check, area, shared),
+    result: check.result,
+    text: check.text,
+    pen: check.result === "NOT CHECKED",
+  }));
+}
+
+/** The two worst STOP or CAUTION checks as Warning boxes. */
+export function worstCautions(
+  checks: readonly PackCheck[],
+  area: AreaPack,
+  shared: SharedData,
+  most = 2,
+): CautionBox[] {
+  return worstFirst(checks)
+    .filter((check) => check.result === "STOP" || check.result === "CAUTION")
+    .slice(0, most)
+    .map((check) => ({
+      level: "warning",
+      title: `${rowTitle(check, area, shared)}: ${check.result}`,
+      text: check.text,
+    }));
+}
+
+/** The name of what a check is about, as the owner wrote it; ids without a name are left out. */
+export function subjectName(subject: string, area: AreaPack, shared: SharedData): string | null {
+  const { facts, sites } = area.content;
+  const site = sites.find((s) => s.id === subject);
+  if (site !== undefined) return `site ${site.facts.number} ${site.facts.name}`;
+  const named = [
+    ...shared.stands,
+    ...shared.firearms,
+    ...facts.camps,
+    ...facts.parkings,
+    ...facts.blocks,
+  ].find((thing) => thing.id === subject);
+  if (named !== undefined) return named.name;
+  if (/^[A-Z]$/.test(subject)) return `lane ${subject}`;
+  const walkIn = sites.flatMap((s) => s.facts.walkIns).find((w) => w.id === subject);
+  if (walkIn !== undefined) return walkIn.name;
+  const feature = area.content.map?.features.find((f) => f.properties.id === subject)?.properties;
+  return feature?.name ?? null;
+}
+
+function rowTitle(check: PackCheck, area: AreaPack, shared: SharedData): string {
+  const name = subjectName(check.subject, area, shared);
+  const title = checkTitle(check.id);
+  return name === null || name.startsWith("site ") ? title : `${title}, ${sentenceStart(name)}`;
+}
