@@ -1,4 +1,5 @@
 import type { ShootingRule } from "../content/schema/shootingRuleSchema.ts";
+import { isOlderThanMonths } from "./isOlderThanMonths.ts";
 import { type HuntFacts, isInSeason, ruleMatch } from "./ruleMatch.ts";
 
 /** A rule that decides the hours of a day, and why it can not be taken as confirmed. */
@@ -8,7 +9,7 @@ export interface RuleInUse {
   notes: string[];
 }
 
-const OLD_AFTER_YEARS = 1; // facts with a source are old after 12 months
+const OLD_AFTER_MONTHS = 12; // facts with a source, on the day shown
 
 /**
  * The rules of one layer that decide a day: those in force, else the latest lapsed one. `missed` says in words which
@@ -65,7 +66,7 @@ function ruleNotes(rule: ShootingRule, facts: HuntFacts, unknown: readonly strin
   if (unknown.length > 0) {
     notes.push(`Rule ${rule.id} depends on ${unknown.join(" and ")}, which is not entered here.`);
   }
-  if (isOld(rule.source.checkedOn, facts.localDate)) {
+  if (isOlderThanMonths(rule.source.checkedOn, facts.localDate, OLD_AFTER_MONTHS)) {
     notes.push(`Old: rule ${rule.id} was last checked on ${rule.source.checkedOn}, over 12 months before.`);
   }
   const { reference } = rule;
@@ -79,12 +80,6 @@ function ruleNotes(rule: ShootingRule, facts: HuntFacts, unknown: readonly strin
   }
   if (rule.exceptionsText !== undefined) notes.push(`Exceptions of rule ${rule.id}: ${rule.exceptionsText}`);
   return notes;
-}
-
-/** Whether a date lies more than 12 months before another. */
-export function isOld(checkedOn: string, localDate: string): boolean {
-  const year = String(Number(checkedOn.slice(0, 4)) + OLD_AFTER_YEARS).padStart(4, "0");
-  return localDate > `${year}${checkedOn.slice(4)}`;
 }
 
 function signed(minutes: number): string {
