@@ -1,4 +1,4 @@
-import { clearNetWm2, type DriveSeries, directWm2, sunFactorAt } from "./driveChanges.ts";
+import { clearNetWm2, type DriveSeries, directWm2, packedMembers, sunFactorAt } from "./driveChanges.ts";
 import type { EnsembleMember } from "./ensembleMembers.ts";
 import type { AirSpan } from "./memberSpans.ts";
 import type { ModelConstants } from "./modelConstants.ts";
@@ -48,6 +48,7 @@ export function memberAir(
   const ifRisingMps = new Float64Array(size);
   const ifFallingMps = new Float64Array(size);
   const samples = emptySunSamples(1);
+  const packed = packedMembers(members);
   let row = 0;
   for (let step = 0; step < table.steps; step++) {
     const atMs = table.startMs + step * table.stepMin * MINUTE_MS;
@@ -56,13 +57,13 @@ export function memberAir(
     fillSunSample(samples, 0, atMs, sunFactorAt(series, atMs), series.sampling);
     for (let m = 0; m < members.length; m++) {
       const member = members[m] as EnsembleMember;
-      const direct = directWm2(samples, 0, member);
+      const direct = directWm2(samples, 0, packed, m);
       const drive = {
         landform: site.landform,
         // The members tilt the ground for its sunshine alone: steepness acts on the speed as the site has it.
         slopeDeg: site.slopeDeg ?? 0,
         cover: site.cover,
-        clearNetWm2: clearNetWm2(samples, 0, member, direct, cases, series.albedo),
+        clearNetWm2: clearNetWm2(samples, 0, packed, m, direct, cases.clearCoolingWm2, series.albedo),
         globalShare: cases.globalShare[member.cloudCase],
         coolingShare: cases.coolingShare[member.cloudCase],
       };

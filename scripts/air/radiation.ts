@@ -18,22 +18,26 @@ export function earthSunFactor(dayOfYear: number, constants: ModelConstants): nu
  */
 export function airMass(altitudeDeg: number, elevationM: number, constants: ModelConstants): number {
   const pressureShare = Math.exp(-elevationM / constants.airScaleHeightM);
-  return pressureShare / (Math.sin(altitudeDeg * RADIAN) + 0.50572 * (altitudeDeg + 6.07995) ** -1.6364);
+  return (
+    pressureShare /
+    (Math.sin(altitudeDeg * RADIAN) + 0.50572 * Math.exp(-1.6364 * Math.log(altitudeDeg + 6.07995)))
+  );
 }
 
 /**
  * Clear-sky beam across the sun's rays, W/m2.
  *
  * @param path the air mass to the power `airMassExponent`
+ * @param logTransmittance natural logarithm of the share that passes one air mass
  * @source Meinel and Meinel 1976
  */
 export function clearBeamWm2(
   path: number,
   sunFactor: number,
-  transmittance: number,
+  logTransmittance: number,
   constants: ModelConstants,
 ): number {
-  return constants.solarConstantWm2 * sunFactor * transmittance ** path;
+  return constants.solarConstantWm2 * sunFactor * Math.exp(path * logTransmittance);
 }
 
 /** Clear-sky global radiation on the flat, W/m2, 0 with the sun down. @source Haurwitz 1945, times the earth-sun factor */
@@ -145,7 +149,7 @@ export function netRadiation(question: RadiationQuestion, constants: ModelConsta
   const sinAltitude = Math.sin(q.sunAltitudeDeg * RADIAN);
   const sunFactor = earthSunFactor(q.dayOfYear, constants);
   const path = airMass(q.sunAltitudeDeg, q.elevationM, constants) ** constants.airMassExponent;
-  const beamWm2 = clearBeamWm2(path, sunFactor, q.transmittance, constants);
+  const beamWm2 = clearBeamWm2(path, sunFactor, Math.log(q.transmittance), constants);
   const global = clearGlobalWm2(sinAltitude, sunFactor, constants);
   const diffuse = clearDiffuseWm2(global, beamWm2, sinAltitude, constants);
   const directWm2 = incidence > 0 && q.sunAltitudeDeg >= q.horizonDeg ? beamWm2 * incidence : 0;

@@ -1,5 +1,5 @@
 import { normalizeDeg } from "../geo/bearings.ts";
-import { type DriveSeries, directWm2, driveChanges, sunFactorAt } from "./driveChanges.ts";
+import { type DriveSeries, directWm2, driveChanges, packedMembers, sunFactorAt } from "./driveChanges.ts";
 import { type EnsembleMember, ensembleMembers } from "./ensembleMembers.ts";
 import { type MemberAir, memberAir } from "./memberAir.ts";
 import { memberSpans } from "./memberSpans.ts";
@@ -134,11 +134,11 @@ function sunOnSlope(
   startMs: number,
   endMs: number,
 ): { sunOn: Date | null; sunLeaves: Date | null } {
-  const plain = series.members[0] as EnsembleMember;
+  const packed = packedMembers(series.members.slice(0, 1));
   const samples = emptySunSamples(1);
   const isOn = (ms: number): boolean =>
     fillSunSample(samples, 0, ms, sunFactorAt(series, ms), series.sampling) &&
-    directWm2(samples, 0, plain) > 0;
+    directWm2(samples, 0, packed, 0) > 0;
   let first = startMs;
   while (first < endMs && !isOn(first)) first += MINUTE_MS;
   if (first >= endMs) return { sunOn: null, sunLeaves: null };

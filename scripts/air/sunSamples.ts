@@ -6,37 +6,35 @@ const RADIAN = Math.PI / 180;
 const MINUTE_MS = 60_000;
 
 /**
- * What all members of the ensemble share of the sun at a row of moments: its direction, its height over the skyline,
- * and clear-sky beam and sky light for the three kinds of air. All zero while the sun is down.
+ * What all members of the ensemble share of the sun at a row of moments, ten numbers a moment: the sun's direction
+ * (east, north, up), its height over the skyline in degrees (-90 while it is under the flat horizon), clear-sky beam
+ * for the three kinds of air, clear-sky sky light for the three. All others 0 while the sun is down.
  */
-export interface SunSamples {
-  east: Float64Array;
-  north: Float64Array;
-  up: Float64Array;
-  /** Sun over the skyline in degrees; -90 while it is under the flat horizon. */
-  clearanceDeg: Float64Array;
-  beamWm2: readonly [Float64Array, Float64Array, Float64Array];
-  diffuseWm2: readonly [Float64Array, Float64Array, Float64Array];
-}
+export type SunSamples = Float64Array;
+
+/** Numbers a moment, and where each begins. */
+export const SUN = {
+  stride: 10,
+  east: 0,
+  north: 1,
+  up: 2,
+  clearanceDeg: 3,
+  beamWm2: 4,
+  diffuseWm2: 7,
+} as const;
 
 /** Place and skyline of the samples. */
 export interface SunSampling {
   sun: SunTable;
   elevationM: number;
   horizonDeg: ArrayLike<number> | null;
+  /** Logarithms for the usual air, for very clear air, for hazy air. */
+  logTransmittances: readonly [number, number, number];
   constants: ModelConstants;
 }
 
 export function emptySunSamples(count: number): SunSamples {
-  const column = (): Float64Array => new Float64Array(count);
-  return {
-    east: column(),
-    north: column(),
-    up: column(),
-    clearanceDeg: column().fill(-90),
-    beamWm2: [column(), column(), column()],
-    diffuseWm2: [column(), column(), column()],
-  };
+  return new Float64Array(count * SUN.stride);
 }
 
 /** The sampling of a site; a valley floor is taken without its skyline. */
@@ -52,7 +50,13 @@ export function sunSampling(site: SlopeSite, sun: SunTable, constants: ModelCons
       );
     }
   }
-  return { sun, elevationM: site.elevationM, horizonDeg, constants };
+  const { clearTransmittance, clearTransmittanceHigh, clearTransmittanceLow } = constants;
+  const logTransmittances = [
+    Math.log(clearTransmittance),
+    Math.log(clearTransmittanceHigh),
+    Math.log(clearTransmittanceLow),
+  ] as const;
+  return { sun, elevationM: site.elevationM, horizonDeg, logTransmittances, constants };
 }
 
 /**
@@ -79,40 +83,25 @@ export function fillSunSample(
     const turn = (sun.azimuthDeg[row + 1] as number) - azimuthDeg;
     azimuthDeg += share * (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn);
   }
+  const first = index * SUN.stride;
   if (!(altitudeDeg > 0)) {
-    samples.east[index] = 0;
-    samples.north[index] = 0;
-    samples.up[index] = 0;
-    samples.clearanceDeg[index] = -90;
-    for (let air = 0; air < 3; air++) {
-      (samples.beamWm2[air as 0] as Float64Array)[index] = 0;
-      (samples.diffuseWm2[air as 0] as Float64Array)[index] = 0;
-    }
+    samples.fill(0, first, first + SUN.stride);
+    samples[first + SUN.clearanceDeg] = -90;
     return false;
   }
   const sinAltitude = Math.sin(altitudeDeg * RADIAN);
   const cosAltitude = Math.cos(altitudeDeg * RADIAN);
-  samples.east[index] = cosAltitude * Math.sin(azimuthDeg * RADIAN);
-  samples.north[index] = cosAltitude * Math.cos(azimuthDeg * RADIAN);
-  samples.up[index] = sinAltitude;
-  samples.clearanceDeg[index] = altitudeDeg - skylineDeg(sampling.horizonDeg, azimuthDeg);
-  const path = airMass(altitudeDeg, sampling.elevationM, constants) ** constants.airMassExponent;
+  samples[first + SUN.east] = cosAltitude * Math.sin(azimuthDeg * RADIAN);
+  samples[first + SUN.north] = cosAltitude * Math.cos(azimuthDeg * RADIAN);
+  samples[first + SUN.up] = sinAltitude;
+  samples[first + SUN.clearanceDeg] = altitudeDeg - skylineDeg(sampling.horizonDeg, azimuthDeg);
+  const mass = airMass(altitudeDeg, sampling.elevationM, constants);
+  const path = Math.exp(constants.airMassExponent * Math.log(mass));
   const global = clearGlobalWm2(sinAltitude, sunFactor, constants);
   for (let air = 0; air < 3; air++) {
-    const transmittance =
-      air === 0
-        ? constants.clearTransmittance
-        : air === 1
-          ? constants.clearTransmittanceHigh
-          : constants.clearTransmittanceLow;
-    const beam = clearBeamWm2(path, sunFactor, transmittance, constants);
-    (samples.beamWm2[air as 0] as Float64Array)[index] = beam;
-    (samples.diffuseWm2[air as 0] as Float64Array)[index] = clearDiffuseWm2(
-      global,
-      beam,
-      sinAltitude,
-      constants,
-    );
+    const beam = clearBeamWm2(path, sunFactor, sampling.logTransmittances[air] as number, constants);
+    samples[first + SUN.beamWm2 + air] = beam;
+    samples[first + SUN.diffuseWm2 + air] = clearDiffuseWm2(global, beam, sinAltitude, constants);
   }
   return true;
 }
