@@ -32,20 +32,27 @@ export function areaFiles(area: DemoArea): AreaFiles {
     throw new RangeError(`the ground of ${area.id} misses its site table: ${faults.join("; ")}`);
 
   const files = new Map<string, string | Uint8Array>();
-  files.set("area.json", jsonText(area.facts(frame)));
-  files.set("map.geojson", jsonText(mapFile(area.features, frame)));
-  for (const site of area.sites) files.set(`sites/${site.id}.json`, jsonText(siteFileOf(site, frame)));
-  for (const trip of area.trips) files.set(`trips/${trip.id}.json`, jsonText(tripFileOf(trip)));
+  files.set("area.json", linkedText("area", "", area.facts(frame)));
+  files.set("map.geojson", linkedText("map", "", mapFile(area.features, frame)));
+  for (const site of area.sites)
+    files.set(`sites/${site.id}.json`, linkedText("site", "../", siteFileOf(site, frame)));
+  for (const trip of area.trips)
+    files.set(`trips/${trip.id}.json`, linkedText("trip", "../", tripFileOf(trip)));
   for (const camera of area.cameras) {
     const { facts, table } = cameraFiles(camera, area.timezone, frame);
-    files.set(`cameras/${camera.id}.json`, jsonText(facts));
+    files.set(`cameras/${camera.id}.json`, linkedText("camera", "../", facts));
     files.set(`cameras/${camera.id}.csv`, table);
   }
-  if (area.roster !== null) files.set("roster.json", jsonText(area.roster));
+  if (area.roster !== null) files.set("roster.json", linkedText("roster", "", area.roster));
   files.set(`wind/${area.wind.file}`, windRecord(area.wind, area.timezone));
   for (const [path, text] of Object.entries(area.prose)) files.set(path, `${text.trim()}\n`);
   addTerrain(files, area, withHole(heightsM, area.hole));
   return { files, grounds };
+}
+
+/** JSON that names its schema, so that an editor completes and checks it; `up` is the way from the file to its area's folder. */
+function linkedText(kind: string, up: "" | "../", facts: object): string {
+  return jsonText({ $schema: `${up}../../../data/schema/${kind}.schema.json`, ...facts });
 }
 
 function addTerrain(files: AreaFiles["files"], area: DemoArea, heightsM: Float64Array): void {

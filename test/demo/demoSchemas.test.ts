@@ -1,3 +1,4 @@
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { areaFile } from "../../scripts/content/schema/areaSchema.ts";
@@ -47,6 +48,16 @@ describe.each(demoAreas.map(({ id }) => id))("%s", (id) => {
     );
     expect(problems).toEqual([]);
     expect(named(/\.json$/).length).toBeGreaterThan(14);
+  });
+
+  test("links every file to its schema, which is there", () => {
+    const links = schemas.flatMap(({ files }) =>
+      named(files).map((path) =>
+        join(folder, path, "..", (readJson(folder, path) as { $schema: string }).$schema),
+      ),
+    );
+    expect(links.length).toBeGreaterThan(16);
+    expect(links.filter((link) => !existsSync(link))).toEqual([]);
   });
 
   test("names its features once, and every feature that a file names is there", () => {

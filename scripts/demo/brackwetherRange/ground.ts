@@ -61,6 +61,7 @@ export const ground: GroundPlan = {
     { line: localPoints("2620,2360 2740,2380"), halfWidthM: 40 },
   ],
   flats: [
+    { at: { x: 2390, y: 3170 }, radiusM: 190 },
     { at: { x: 2520, y: 1900 }, radiusM: 110 },
     { at: { x: 3350, y: 1790 }, radiusM: 60 },
     { at: { x: 3440, y: 1800 }, radiusM: 45 },
