@@ -47,7 +47,7 @@ describe("a wind from E to SE before the evening turn", () => {
 
 describe("the sun in the north", () => {
   test("leaves Warm Foot about 19:15 and Billhook Forks about 17:40 on 2 April", () => {
-    // demonstration design figures, to 10 min: the horizon is that of carved ground
+    // figures of the demonstration, to 10 min: the horizon is that of carved ground
     const foot = friday.clock(friday.clearAir("warm-foot").sunLeaves)!;
     const forks = friday.clock(friday.clearAir("billhook-forks").sunLeaves)!;
     expect(foot >= "19:05" && foot <= "19:25").toBe(true);
@@ -105,7 +105,7 @@ test("Tin Saddle is ruled by the forecast: every phase has the same verdicts", (
 
 describe("legal light", () => {
   test("is about 07:20 to 19:35 on Saturday and 06:21 to 18:33 at UTC+12 on Sunday, the end by club rule", () => {
-    // demonstration design figures: ~07:20-19:35, ~06:21-18:33
+    // figures of the demonstration: ~07:20-19:35, ~06:21-18:33
     expect(saturday.legal().text).toBe("07:20-19:35");
     expect(sunday.legal().text).toBe("06:21-18:33");
     expect(sunday.legal().civil.utcOffset).toBe("+12:00");

@@ -56,7 +56,7 @@ describe.each(demoAreas)("$id", (area) => {
 });
 
 test("turns grid bearings to true by the convergence of each box", () => {
-  // demonstration design figures, to their last digit: -1.9 and -0.8 degrees
+  // figures of the demonstration, to their last digit: -1.9 and -0.8 degrees
   const convergences = demoAreas.map((area) => {
     const { centre } = areaFile.parse(readJson(areaFolder(area.id), "area.json"));
     return gridConvergenceDeg(centre, area.corner.zone);

@@ -105,13 +105,13 @@ describe("legal light", () => {
   test("ends about 17:29 by the state rule on 7 November, an hour earlier by the clock, at UTC-5", () => {
     const legal = sunday.legal();
     expect(legal.endLayer).toBe("law");
-    expect(legal.text).toBe("06:21-17:29"); // demonstration design figure: ~17:29
+    expect(legal.text).toBe("06:21-17:29"); // figure of the demonstration: ~17:29
     expect(legal.civil.utcOffset).toBe("-05:00");
   });
 
   test("for rifles is 06:28 to 16:53 on 13 November, the old rule marked, and Sundays are closed", () => {
     const legal = openingDay.legal();
-    expect(legal.text).toBe("06:28-16:53"); // demonstration design figures: ~06:28-16:53
+    expect(legal.text).toBe("06:28-16:53"); // figures of the demonstration: ~06:28-16:53
     expect(legal.notes.join(" ")).toMatch(/Old: rule rifle-2027 was last checked on 2026-08-11/);
     expect(sunday.legal({ method: "rifle" }).start).toBeNull();
   });
