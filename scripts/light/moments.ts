@@ -4,8 +4,6 @@ import { clockInstant } from "./clockInstant.ts";
 import { ANCHOR_WORDS, type SunAnchor, type SunAnchors } from "./sunAnchors.ts";
 import { earlier, later } from "./timeWindows.ts";
 
-export type { Moment } from "../content/schema/primitives.ts";
-
 /** What a moment of the day is counted from. */
 export interface MomentContext {
   localDate: string;

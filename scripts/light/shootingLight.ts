@@ -1,9 +1,5 @@
 import type { ShootingTableRow } from "../content/areaContent.ts";
-import {
-  SHOOTING_LAYERS,
-  type ShootingLayer,
-  type ShootingLayers,
-} from "../content/schema/shootingRuleSchema.ts";
+import type { ShootingLayer, ShootingLayers } from "../content/schema/shootingRuleSchema.ts";
 import type { Position } from "../geo/position.ts";
 import { civilAt } from "../time/civilTime.ts";
 import { layerRules, type RuleInUse } from "./layerRules.ts";
@@ -54,6 +50,8 @@ interface LayeredWindow extends TimeWindow {
   endLayer: ShootingLayer;
 }
 
+const LAYERS: readonly ShootingLayer[] = ["law", "landRule", "clubRule", "ownRule"];
+
 /** The words of each layer. */
 export const LAYER_WORDS: Readonly<Record<ShootingLayer, string>> = {
   law: "law",
@@ -86,7 +84,7 @@ export function shootingLight(
   const statuses: ShootingLightStatus[] = request.seasonConfirmed ? [] : ["unconfirmed"];
   let open: LayeredWindow[] | null = null;
   let reason: string | null = null;
-  for (const layer of SHOOTING_LAYERS) {
+  for (const layer of LAYERS) {
     const rules = layer === "law" ? law.inUse : layerRules(request.layers[layer] ?? [], facts).inUse;
     if (rules.length === 0) continue;
     const hours = rules.map(({ rule }) => ruleWindows(rule, day));

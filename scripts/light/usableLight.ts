@@ -1,4 +1,4 @@
-import { COVERS, type Cover } from "../content/schema/siteSchema.ts";
+import type { Cover } from "../content/schema/siteSchema.ts";
 import type { Position } from "../geo/position.ts";
 import { sunAngleTimes } from "./solarDay.ts";
 import { wholeMinutesInside } from "./timeWindows.ts";
@@ -23,6 +23,7 @@ export interface UsableLight {
 }
 
 const STEP_MIN = 5;
+const COVERS: readonly Cover[] = ["open", "edge", "timber", "dense timber"]; // the order of a row of four constants
 
 /**
  * When there is light enough to see by at a site: the sun at the angle of its cover, higher under cloud, drawn inward to

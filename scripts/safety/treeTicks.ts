@@ -1,11 +1,13 @@
-import { type SiteFile, TREE_TICKS } from "../content/schema/siteSchema.ts";
+import type { SiteFile } from "../content/schema/siteSchema.ts";
 import { isOlderThanMonths } from "../light/isOlderThanMonths.ts";
 import { type Check, combined, figure, listed } from "./check.ts";
 import type { SafetyLimits } from "./safetyLimits.ts";
 
 export type TreeCondition = NonNullable<SiteFile["tree"]>["condition"];
 
-const TICK_WORDS: Readonly<Record<(typeof TREE_TICKS)[number], string>> = {
+type TreeTick = Exclude<keyof TreeCondition, "leanDeg" | "checkedOn" | "checkedBy">;
+
+const TICK_WORDS: Readonly<Record<TreeTick, string>> = {
   dead: "dead or dying",
   deadLimbs: "dead limb overhead",
   hollow: "hollow or cracked",
@@ -17,6 +19,8 @@ const TICK_WORDS: Readonly<Record<(typeof TREE_TICKS)[number], string>> = {
   twinStem: "twin stem",
   nestOrWires: "nest or wires",
 };
+
+const TREE_TICKS = Object.keys(TICK_WORDS) as TreeTick[];
 
 /**
  * C23: the ten answers about a tree, its lean, and when and by whom it was looked at. Any fault is a STOP that nothing
