@@ -10,12 +10,13 @@ import { emptySunSamples, fillSunSample } from "./sunSamples.ts";
 const MINUTE_MS = 60_000;
 const PHASES: readonly Phase[] = ["falling", "turning", "rising"];
 
-/** A spell of rising or falling air of one member. `shiftMs` is how far a local note moved its beginning. */
+/** A spell of rising or falling air of one member, and the spell that the model gave before a local note moved it. */
 export interface MemberSpan {
   phase: "falling" | "rising";
   fromMs: number;
   toMs: number;
-  shiftMs: number;
+  modelFromMs: number;
+  modelToMs: number;
 }
 
 /**
@@ -72,12 +73,11 @@ export function memberAir(
     }
   }
   const inTime = spans.map((own) =>
-    own.map((s) => ({
-      phase: s.phase,
-      fromMs: series.startMs + s.fromMin * MINUTE_MS,
-      toMs: series.startMs + s.toMin * MINUTE_MS,
-      shiftMs: 0,
-    })),
+    own.map((s) => {
+      const fromMs = series.startMs + s.fromMin * MINUTE_MS;
+      const toMs = series.startMs + s.toMin * MINUTE_MS;
+      return { phase: s.phase, fromMs, toMs, modelFromMs: fromMs, modelToMs: toMs };
+    }),
   );
   return withSpans({ ...table, count: members.length, ifRisingMps, ifFallingMps }, inTime, constants);
 }
@@ -95,10 +95,11 @@ export function withSpans(
     for (const span of own) {
       const first = Math.max(0, Math.ceil((span.fromMs - air.startMs) / stepMs));
       const end = Math.min(air.steps, Math.ceil((span.toMs - air.startMs) / stepMs));
-      const lookAhead = Math.round(Math.max(0, -span.shiftMs) / stepMs);
+      const modelFirst = Math.max(0, Math.ceil((span.modelFromMs - air.startMs) / stepMs));
+      const modelLast = Math.min(air.steps, Math.ceil((span.modelToMs - air.startMs) / stepMs)) - 1;
       for (let step = first; step < end; step++) {
         const place = m * air.steps + step;
-        const source = m * air.steps + Math.max(step, Math.min(step + lookAhead, end - 1));
+        const source = m * air.steps + Math.max(0, Math.min(Math.max(step, modelFirst), modelLast));
         const sinceMin = (air.startMs + step * stepMs - span.fromMs) / MINUTE_MS;
         phase[place] = span.phase === "rising" ? 2 : 0;
         speedMps[place] =

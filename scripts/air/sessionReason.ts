@@ -45,16 +45,11 @@ function change(facts: SessionFacts, step: JudgedStep | undefined, isNamed: bool
   if (step?.localNote) return "a local note says avoid";
   if (!step?.drift) return "the air is not known";
   const approach = wordsFor(facts, step, isNamed);
-  if (step.drift.windMps >= 2 * step.drift.slopeAirMps && step.drift.windMps > 0) {
-    const wind = windPoint(step);
-    return `wind from ${wind} carries to ${approach}`;
-  }
+  const isWindy = step.drift.windMps >= 2 * step.drift.slopeAirMps && step.drift.windMps > 0;
+  if (isWindy && step.windFromDeg !== null)
+    return `wind from ${compassPoint(step.windFromDeg)} carries to ${approach}`;
   if (step.phase === "rising") return `the air climbs to ${approach}`;
   return step.phase === "falling" ? `the air falls to ${approach}` : `the air swirls over ${approach}`;
-}
-
-function windPoint(step: JudgedStep): string {
-  return compassPoint((step.drift?.meanToDeg ?? 0) + 180);
 }
 
 function wordsFor(facts: SessionFacts, step: JudgedStep, isNamed: boolean): string {

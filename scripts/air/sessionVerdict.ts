@@ -1,7 +1,7 @@
 import { type CompassPoint, compassPoint } from "../geo/compassPoints.ts";
 import type { Drift } from "./driftAt.ts";
 import { addDrift, commonPhase, driftMean, emptySums, memberDrift, type SiteAir } from "./ensembleDrift.ts";
-import { type LocalNote, verdictNote } from "./localNote.ts";
+import { type LocalNote, turnNote, verdictNote } from "./localNote.ts";
 import { stepAt } from "./memberAir.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { type Approach, type ReachPieces, reachPieces } from "./reachShare.ts";
@@ -43,6 +43,8 @@ export interface JudgedStep {
   /** The phase that most members have; null when the slope air is not known. */
   phase: Phase | null;
   drift: Drift | null;
+  /** Null in a calm without direction, and when the wind is not known. */
+  windFromDeg: number | null;
   reachShare: number | null;
   verdict: Verdict;
   localNote: boolean;
@@ -79,7 +81,7 @@ export function sessionVerdict(question: SessionQuestion): SessionVerdict {
   const { steps, timeline, memberVerdicts } = judged;
   const verdicts = steps.map((s) => s.verdict);
   const whole = { first: 0, end: steps.length };
-  const localNote = steps.some((s) => s.localNote);
+  const localNote = judged.isTurned || steps.some((s) => s.localNote);
   if (verdictShare(timeline, verdicts, "not assessed", whole) > 0.5) {
     return { ...nothing(judged.unknownReason), steps, localNote };
   }
@@ -132,6 +134,8 @@ function judgeSteps(question: SessionQuestion): {
   memberVerdicts: Verdict[][];
   anchorMs: number;
   unknownReason: string;
+  /** A local note moved a turn. */
+  isTurned: boolean;
 } {
   const { window, constants, tableCell } = question;
   const pieces = reachPieces(question.approaches, constants);
@@ -140,6 +144,7 @@ function judgeSteps(question: SessionQuestion): {
   const winds = windRows(question);
   const memberVerdicts: Verdict[][] = [];
   let unknownReason = "The wind is not known.";
+  let isTurned = false;
   let row = -1;
   let wind: SiteWind | null = null;
   let cell = { windFrom: "calm" as CompassPoint | "calm", class: "calm" as WindClass };
@@ -152,6 +157,8 @@ function judgeSteps(question: SessionQuestion): {
       wind = windAtSite(winds[row] as WindRow, question.site, constants);
       cell = tableCell ?? cellOfWind(winds[row] as WindRow, constants);
       air = airOfSession(question, window, cell);
+      isTurned ||=
+        air !== null && turnNote(question.localNotes, { session: window.session, ...cell }) !== null;
     }
     const model = judgeStep(question, pieces, step, i, wind, cell.class, air, memberVerdicts);
     if (model.unknown) unknownReason = model.unknown;
@@ -166,7 +173,7 @@ function judgeSteps(question: SessionQuestion): {
     }
     return model.step;
   });
-  return { steps, timeline, memberVerdicts, anchorMs, unknownReason };
+  return { steps, timeline, memberVerdicts, anchorMs, unknownReason, isTurned };
 }
 
 function judgeStep(
@@ -183,7 +190,8 @@ function judgeStep(
   const at = new Date(step.fromMs);
   const place = air ? stepAt(air.members, at) : 0;
   const phase = air ? commonPhase(air.members, place) : null;
-  const base = { from: at, minutes: step.minutes, phase, localNote: false };
+  const windFromDeg = wind?.windFromDeg ?? null;
+  const base = { from: at, minutes: step.minutes, phase, windFromDeg, localNote: false };
   const count = air ? air.members.count : 1;
   const unknown =
     question.approaches.length === 0

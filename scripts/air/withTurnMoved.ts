@@ -6,7 +6,8 @@ import type { SlopeAirDay } from "./slopeAirDay.ts";
 /**
  * The day with one turn moved to the instant that a local note gives: the beginning of rising or falling air of the
  * plain run that is nearest to the session, and with it the end of the air before. All members move by the same time,
- * so ranges keep their width. Without any turn that day the day is returned as it is.
+ * so ranges keep their width, but no spell is cut to under `spanMinMin`. Where the air is moved beyond what the model
+ * gives it, it keeps the speed at the model's own end. Without any turn that day the day is returned as it is.
  *
  * @param session the window whose turn is meant
  */
@@ -25,27 +26,27 @@ export function withTurnMoved(
   if (!turn) return day;
   const shiftMs = turnsAt.getTime() - turn.fromMs;
   const moved = new Set(membersOf(day.members, turn));
-  const spans = day.members.spans.map((own) => {
-    const shifted = own.map((span, i): MemberSpan => {
-      const next = own[i + 1];
-      const fromMs = moved.has(span) ? span.fromMs + shiftMs : span.fromMs;
-      const toMs = next && moved.has(next) ? span.toMs + shiftMs : span.toMs;
-      return { ...span, fromMs, toMs, shiftMs: moved.has(span) ? shiftMs : 0 };
-    });
-    const turned = shifted.find((_, i) => moved.has(own[i] as MemberSpan));
-    // A turn moved far leaves no room for what stood in its way.
-    return shifted
-      .map((s) =>
-        turned && s !== turned && s.fromMs < turned.fromMs
-          ? { ...s, toMs: Math.min(s.toMs, turned.fromMs) }
-          : s,
-      )
-      .filter(
-        (s) =>
-          s.toMs > s.fromMs &&
-          (s === turned || !turned || s.toMs <= turned.fromMs || s.fromMs >= turned.toMs),
-      );
-  });
+  const spans = day.members.spans.map((own) => ownMoved(own, moved, shiftMs, constants.spanMinMin * 60_000));
   const members = withSpans(day.members, spans, constants);
   return { ...day, members, spans: phaseSpans(members, day, day.directions, constants) };
+}
+
+/** One member's spells with its turn moved, as far as the spells before and after leave room. */
+function ownMoved(
+  own: readonly MemberSpan[],
+  moved: ReadonlySet<MemberSpan>,
+  shiftMs: number,
+  leastMs: number,
+): MemberSpan[] {
+  const i = own.findIndex((span) => moved.has(span));
+  const turn = own[i];
+  if (!turn) return [...own];
+  const before = own[i - 1];
+  const earliest = before ? Math.min(0, before.fromMs + leastMs - before.toMs) : shiftMs;
+  const latest = Math.max(0, turn.toMs - leastMs - turn.fromMs);
+  const byMs = Math.min(latest, Math.max(earliest, shiftMs));
+  return own.map((span, k) => {
+    if (k === i) return { ...span, fromMs: span.fromMs + byMs };
+    return k === i - 1 ? { ...span, toMs: span.toMs + byMs } : span;
+  });
 }
