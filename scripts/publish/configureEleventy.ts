@@ -44,8 +44,12 @@ async function configurePreview(eleventyConfig: EleventyConfig): Promise<void> {
   eleventyConfig.on("eleventy.after", () => preview.writeBeside());
   // live reload needs a script and a socket, which the strict policy of a page forbids
   eleventyConfig.addTransform("without-policy", (html) => html.replace(POLICY, ""));
-  // a reset reads everything anew: content and data are read by our own loader, which Eleventy knows nothing of
-  for (const glob of [...preview.contentGlobs, "./data/*.json", "./layouts/**/*", "./scripts/**/*.ts"]) {
+  // the pages are computed anew at each build, so content and data need no reset; a reset would also let two builds run
+  // at once when a file is saved while one is running
+  for (const glob of [...preview.contentGlobs, "./data/*.json"]) {
+    eleventyConfig.addWatchTarget(glob, { resetConfig: false });
+  }
+  for (const glob of ["./layouts/**/*", "./scripts/**/*.ts"]) {
     eleventyConfig.addWatchTarget(glob, { resetConfig: true });
   }
 }

@@ -1,15 +1,34 @@
-import type { AreaContent } from "../content/areaContent.ts";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { composePack } from "../briefing/composePack.ts";
+import type { LoadedArea } from "../briefing/loadedArea.ts";
+import { composePages } from "../briefing/pages/composePages.ts";
+import { drawPages } from "../drawing/drawPages.ts";
+import { loadAreas } from "./loadAreas.ts";
 import type { PackSteps } from "./preparePack.ts";
+import { projectFolders } from "./projectFolders.ts";
 
 /** The rooms of this program as a pack goes through them. */
-export const packSteps: PackSteps<{ content: AreaContent }> = {
-  async loadAreas() {
-    throw new Error("areas can not be read yet");
-  },
-  composePack() {
-    throw new Error("areas can not be computed yet");
-  },
-  composePages() {
-    throw new Error("pages can not be laid out yet");
-  },
+export const packSteps: PackSteps<LoadedArea> = {
+  loadAreas: ({ contentDir, area }) => loadAreas(contentDir, projectFolders.data, area),
+  composePack: (area, shared, { edition, trip, year, asOf, builtAt }) =>
+    composePack(area, shared, {
+      edition,
+      trip,
+      year,
+      asOf,
+      builtAt,
+      generator: generator(),
+      tzVersion: process.versions.tz ?? "unknown",
+    }),
+  composePages: (packs, shared, options) => drawPages(composePages(packs, shared, options)),
 };
+
+/** Name and version of this program. */
+function generator(): string {
+  const { name, version } = JSON.parse(readFileSync(join(projectFolders.root, "package.json"), "utf8")) as {
+    name: string;
+    version: string;
+  };
+  return `${name} ${version}`;
+}

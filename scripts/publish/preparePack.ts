@@ -33,6 +33,7 @@ export async function preparePack<Loaded extends { content: AreaContent }>(
 ): Promise<Prepared> {
   const { areas, shared, problems } = await progress.step("Read content", () => steps.loadAreas(options));
   if (stopping(problems).length > 0) return { stopped: true, problems };
+  if (areas.length === 0) throw new Error(`there are no areas in ${options.contentDir}`);
   const { trip, paper } = options;
   if (trip !== null && !areas.some(({ content }) => content.trips.some(({ id }) => id === trip))) {
     const known = areas.flatMap(({ content }) => content.trips.map(({ id }) => id));

@@ -34,7 +34,9 @@ export function previewPages(): PreviewPages {
       const problems = prepared.stopped ? prepared.problems : prepared.warnings;
       if (problems.length > 0) process.stderr.write(`\n${describeProblems(problems)}\n\n`);
       if (prepared.stopped) {
-        throw new Error(`The content has problems (listed above). The pages stay as they were.`);
+        const error = new Error("The content has problems (listed above). The pages stay as they were.");
+        // Eleventy prints no stack of an error that says so
+        throw Object.assign(error, { skipOriginalStack: true });
       }
       packs = prepared.packs;
       return checkedPages(prepared.pages);

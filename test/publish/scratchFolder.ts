@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, relative } from "node:path";
-import { onTestFinished } from "vitest";
+import { afterAll, onTestFinished } from "vitest";
 
 /** A new empty folder that is removed when the test ends. */
 export function scratchFolder(): string {
@@ -32,4 +32,11 @@ export function digestOf(folder: string): string {
   const hash = createHash("sha256");
   for (const path of filesBelow(folder)) hash.update(`${path}\n`).update(readFileSync(join(folder, path)));
   return hash.digest("hex");
+}
+
+/** A new empty folder for all tests of a file, removed when they have ended. */
+export function sharedScratchFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), "leelight-test-"));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
 }
