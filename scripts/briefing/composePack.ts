@@ -2,6 +2,7 @@ import { modelConstants } from "../air/modelConstants.ts";
 import type { AreaContent, SharedData, TripContent } from "../content/areaContent.ts";
 import type { DetailsFile } from "../content/schema/detailsSchema.ts";
 import type { PackFile, PackSite } from "../content/schema/packSchema.ts";
+import { siteStop } from "../safety/siteChecks.ts";
 import { elevationAtPosition } from "../terrain/elevationGrid.ts";
 import { civilAt } from "../time/civilTime.ts";
 import { composeCoverage } from "./composeCoverage.ts";
@@ -20,7 +21,6 @@ import type { PackContext } from "./packContext.ts";
 import { notValidAfter, packYear, phaseDates, tableDate } from "./packDates.ts";
 import { packInstant } from "./packInstant.ts";
 import { packMetres, packPosition } from "./packNumbers.ts";
-import { barringStops } from "./siteStop.ts";
 import { sunAnchorsOf } from "./sunAnchorsOf.ts";
 import { sunTablesOf } from "./sunTables.ts";
 
@@ -132,8 +132,8 @@ function sessionStartOf(sessionsOn: (localDate: string) => { id: string; from: D
 }
 
 /** A STOP takes a site off every list of sites to sit at, and so does a permission that is over. */
-function mayBeSat(site: PackSite, { area, shared, tableDate }: PackContext): boolean {
-  return barringStops(site, shared).length === 0 && mayBeOn(area.content, site.block, tableDate) !== false;
+function mayBeSat(site: PackSite, { area, tableDate }: PackContext): boolean {
+  return siteStop(site.checks, site.id) === null && mayBeOn(area.content, site.block, tableDate) !== false;
 }
 
 function packArea(area: LoadedArea, table: string): PackFile["area"] {
