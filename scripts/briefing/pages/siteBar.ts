@@ -1,5 +1,5 @@
 import type { PackSite } from "../../content/schema/packSchema.ts";
-import { worstFirst } from "./checkCatalogue.ts";
+import { siteStop } from "../../safety/siteChecks.ts";
 import { lapsedFor } from "./permissionRows.ts";
 import type { AreaPack } from "./sheetParts.ts";
 
@@ -9,10 +9,13 @@ export interface SiteBar {
   reason: string;
 }
 
-/** The bar on a site: its worst STOP, or no permission that holds. Null when the site may be considered. */
+/**
+ * The bar on a site: a STOP of the site itself or of every stand that could be used there, or no permission that holds. A stand
+ * that does not fit bars that stand alone. Null when the site may be considered.
+ */
 export function siteBar(area: AreaPack, site: PackSite): SiteBar | null {
-  const stop = worstFirst(site.checks).find((check) => check.result === "STOP");
-  if (stop !== undefined) return { heading: "STOP", reason: stop.text };
+  const stop = siteStop(site.checks, site.id);
+  if (stop !== null) return { heading: "STOP", reason: stop.text };
   const lapsed = lapsedFor(area, site.block);
   return lapsed === null ? null : { heading: "No permission", reason: lapsed };
 }
