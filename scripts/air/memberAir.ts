@@ -1,5 +1,6 @@
-import { clearNetWm2, type DriveSeries, directWm2, packedMembers, sunFactorAt } from "./driveChanges.ts";
+import { type DriveSeries, sunFactorAt } from "./driveChanges.ts";
 import type { EnsembleMember } from "./ensembleMembers.ts";
+import { clearNetWm2, directWm2, packedMembers } from "./memberDrive.ts";
 import type { AirSpan } from "./memberSpans.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import type { SkyCases } from "./skyCases.ts";

@@ -1,7 +1,7 @@
 import { compassPoint } from "../geo/compassPoints.ts";
 import { approachWords, capital, mostReached } from "./driftReason.ts";
+import type { JudgedStep, SessionQuestion } from "./judgedSteps.ts";
 import type { SessionStep } from "./sessionSteps.ts";
-import type { JudgedStep, SessionQuestion } from "./sessionVerdict.ts";
 import type { Stretch } from "./sitStretch.ts";
 import type { Verdict } from "./slopeSite.ts";
 

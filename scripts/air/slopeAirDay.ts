@@ -1,7 +1,8 @@
 import { normalizeDeg } from "../geo/bearings.ts";
-import { type DriveSeries, directWm2, driveChanges, packedMembers, sunFactorAt } from "./driveChanges.ts";
+import { type DriveSeries, driveChanges, sunFactorAt } from "./driveChanges.ts";
 import { type EnsembleMember, ensembleMembers } from "./ensembleMembers.ts";
 import { type MemberAir, memberAir } from "./memberAir.ts";
+import { directWm2, packedMembers } from "./memberDrive.ts";
 import { memberSpans } from "./memberSpans.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { type AirDirections, type PhaseSpan, phaseSpans } from "./phaseSpans.ts";

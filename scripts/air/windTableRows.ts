@@ -1,18 +1,16 @@
 import type { CompassPoint } from "../geo/compassPoints.ts";
-import { driftAt } from "./driftAt.ts";
 import { driftReason } from "./driftReason.ts";
 import { addDrift, driftMean, emptySums, memberDrift, type SiteAir } from "./ensembleDrift.ts";
-import { type LocalNote, turnNote, verdictNote } from "./localNote.ts";
+import { turnNote, verdictNote } from "./localNote.ts";
 import { stepAt } from "./memberAir.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { type Approach, type ReachPieces, reachPieces } from "./reachShare.ts";
+import { airOfSession, generalWindDrift, type SessionAirQuestion, unknownAirReason } from "./sessionAir.ts";
 import { type SessionWindow, sessionSteps } from "./sessionSteps.ts";
 import { NO_APPROACH } from "./siteVerdict.ts";
-import type { SlopeAirDay } from "./slopeAirDay.ts";
-import type { Phase, SlopeSite, Verdict, WindClass } from "./slopeSite.ts";
+import type { Phase, Verdict, WindClass } from "./slopeSite.ts";
 import { type TableWind, tableWinds } from "./tableWinds.ts";
 import { type SiteWind, windAtSite } from "./windAtSite.ts";
-import { withTurnMoved } from "./withTurnMoved.ts";
 
 const PHASES: readonly Phase[] = ["falling", "turning", "rising"];
 
@@ -21,14 +19,8 @@ export interface TableSession extends SessionWindow {
   approaches: readonly Approach[];
 }
 
-export interface TableQuestion {
-  site: SlopeSite;
-  /** The day as computed, without local notes; null when the slope is not known, and then `airWhy` says so. */
-  air: SlopeAirDay | null;
-  airWhy: string | null;
+export interface TableQuestion extends SessionAirQuestion {
   sessions: readonly TableSession[];
-  localNotes: readonly LocalNote[];
-  constants: ModelConstants;
 }
 
 export interface WindTableRow {
@@ -75,24 +67,6 @@ export function windTableRows(question: TableQuestion): WindTableRow[] {
       });
     });
   });
-}
-
-/** The air of a site on a day, turned by the local note that names this session and wind; null when it is not known. */
-export function airOfSession(
-  question: Pick<TableQuestion, "site" | "air" | "localNotes" | "constants">,
-  session: SessionWindow,
-  wind: Pick<TableWind, "windFrom" | "class">,
-): SiteAir | null {
-  const { air, site, constants } = question;
-  if (!air || (air.directions.fallToDeg === null && site.landform !== "crest" && site.landform !== "flat"))
-    return null;
-  const note = turnNote(question.localNotes, {
-    session: session.session,
-    windFrom: wind.windFrom,
-    class: wind.class,
-  });
-  const day = note?.turnsAt ? withTurnMoved(air, session, note.turnsAt, constants) : air;
-  return { landform: site.landform, directions: day.directions, members: day.members };
 }
 
 /** Steps of the session by phase of the plain run; per phase the members' places in the air of those steps. */
@@ -165,17 +139,6 @@ function cellOf(
     ),
     why: drift.driftToDeg === null ? { driftToDeg: "the drift is too weak to have a direction" } : {},
   };
-}
-
-/** Drift by the general wind alone, where the slope air is not known. */
-export function generalWindDrift(wind: SiteWind, constants: ModelConstants): ReturnType<typeof driftAt> {
-  return driftAt(wind, { phase: "turning", speedMps: 0, toDeg: null, landform: "flat" }, constants);
-}
-
-/** Why calm and light wind can not be assessed without the slope air. */
-export function unknownAirReason(question: Pick<TableQuestion, "air" | "airWhy">): string {
-  const why = question.airWhy ?? question.air?.directions.why ?? "the slope is not known";
-  return `The slope air is not known: ${why}.`;
 }
 
 function notAssessed(reason: string): Cell {

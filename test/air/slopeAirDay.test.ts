@@ -175,7 +175,9 @@ describe("what must hold of any day", () => {
       .find((s) => s.phase === phase && s.from.getTime() >= day.start.getTime() + afterHour * 60 * MINUTE_MS)
       ?.from.getTime() ?? Number.POSITIVE_INFINITY;
 
-  test("spans cover the day without gap, rising and falling never touch, ranges hold the plain time", () => {
+  test("spans cover the day without gap, rising and falling never touch, ranges hold the plain time", {
+    timeout: 30_000,
+  }, () => {
     for (const [date, n] of seasons) {
       for (const lat of [-46, 0, 36, 62]) {
         for (const aspect of aspects) {
