@@ -20,7 +20,7 @@ const siteDetails = z.strictObject({
   /** least distance from the site to the edge of the grid, metres */
   gridReachM: z.number().nullable(),
   /** greatest upwind slope for the 16 winds from N clockwise, degrees */
-  sxDeg: z.array(z.number()).length(16).nullable(),
+  sxDeg: z.array(z.number().nullable()).length(16).nullable(),
   sun: z.array(
     z.strictObject({
       localDate: dateText,
