@@ -5,6 +5,7 @@ import { checkMap } from "./checks/checkMap.ts";
 import { checkOrder } from "./checks/checkOrder.ts";
 import { checkPlace } from "./checks/checkPlace.ts";
 import { checkProse } from "./checks/checkProse.ts";
+import { checkSetbacks } from "./checks/checkSetbacks.ts";
 import { checkTrips } from "./checks/checkTrips.ts";
 import { numbersTwice, repeatedIds } from "./checks/repeatedIds.ts";
 import { type SharedIds, unknownIds } from "./checks/unknownIds.ts";
@@ -23,6 +24,7 @@ export function judgeArea(draft: AreaDraft, shared: SharedIds, asOf: string | un
     ...unknownIds(draft, shared),
     ...checkClockTimes(draft),
     ...checkMap(draft),
+    ...checkSetbacks(draft),
     ...checkTrips(draft),
     ...checkProse(draft),
     ...checkCheckedDates(draft, asOf),

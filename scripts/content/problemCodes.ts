@@ -49,6 +49,7 @@ export const PROBLEM_CODES = {
   "placeholder-position": "A position still is the one that came with a new file (warning).",
   "position-far": "A place lies more than 100 km from the centre of its area.",
   "position-swapped": "Latitude and longitude are exchanged.",
+  "setback-kind": "A set-back names a kind of feature that no map can hold, so it would never apply.",
   "sit-twice": "A trip puts one hunter on two sites, or one site under two hunters, in the same session.",
   "symlink-outside": "A link on the disk leads out of the folder of content.",
   "terrain-twice": "An area has more than one elevation file.",

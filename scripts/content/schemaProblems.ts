@@ -111,11 +111,13 @@ function problemsOf(
     const expected = `one of ${discriminators.map((word) => JSON.stringify(word)).join(", ")}`;
     return [at("value-choice", { expected, fix: near ? line(path, near) : "write one of these words" })];
   }
-  return [at(codeOf(issue), { fix: valueFix(path, value, rule, root) })];
+  return [at(codeOf(issue, rule, value), { fix: valueFix(path, value, rule, root) })];
 }
 
-function codeOf(issue: Issue): ProblemCode {
-  if (issue.code === "invalid_value") return "value-choice";
+function codeOf(issue: Issue, rule: FieldRule | null, value: unknown): ProblemCode {
+  const isWord =
+    issue.code === "invalid_union" && typeof value === "string" && (rule?.choices.length ?? 0) > 0;
+  if (issue.code === "invalid_value" || isWord) return "value-choice";
   if (issue.code === "invalid_format") return "value-form";
   if (issue.code === "too_big" || issue.code === "too_small" || issue.code === "not_multiple_of")
     return "value-range";
@@ -200,10 +202,17 @@ function line(path: Path, value: string | number): string {
   return typeof name === "string" ? `write ${JSON.stringify(name)}: ${written}` : `write ${written}`;
 }
 
+/** Where a value stands that no rule has vouched for: a wrong discriminator leaves its whole object unjudged. */
+function unjudgedPath(issue: Issue): Path {
+  const isDiscriminator = issue.code === "invalid_union" && issue.errors.length === 0;
+  return isDiscriminator ? issue.path.slice(0, -1) : issue.path;
+}
+
 function withoutBadValues(value: unknown, issues: readonly Issue[]): unknown {
   const copy = structuredClone(value);
-  for (const { path, code } of issues) {
-    if (code === "unrecognized_keys" || code === "custom") continue;
+  for (const issue of issues) {
+    if (issue.code === "unrecognized_keys" || issue.code === "custom") continue;
+    const path = unjudgedPath(issue);
     if (path.length === 0) return null;
     const parent = valueAt(copy, path.slice(0, -1));
     const name = path.at(-1)!;

@@ -198,6 +198,14 @@ describe("other files against their schema", () => {
     expect(problems[0]!.expected).toContain('"sunrise"');
   });
 
+  test("an object whose kind is not known is not used further, since nothing in it was judged", () => {
+    const sessions = [{ id: "morning", from: { anchor: "clok", notAfter: [] }, to: { anchor: "solarNoon" } }];
+    const written = { name: "A", summary: "B", centre: { lat: 1, lon: 2 }, timezone: "UTC", sessions };
+    const { loose } = checkedBySchema(areaFile, written, "area.json");
+    expect(loose?.sessions?.[0]?.from).toBeUndefined();
+    expect(loose?.sessions?.[0]?.to).toEqual({ anchor: "solarNoon" });
+  });
+
   test("a latitude in front is told with the order to write", () => {
     const map = {
       type: "FeatureCollection",

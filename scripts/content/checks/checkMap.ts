@@ -92,16 +92,16 @@ function checkFeature(feature: LooseFeature, at: At, draft: AreaDraft): Problem[
 type Ring = readonly ({ readonly 0?: number; readonly 1?: number } | undefined)[] | undefined;
 
 function openRing(ring: Ring, at: At): Problem[] {
-  const first = ring?.[0];
-  const last = ring?.at(-1);
-  if (!first || !last || (first[0] === last[0] && first[1] === last[1])) return [];
+  const ends = [ring?.[0]?.[0], ring?.[0]?.[1], ring?.at(-1)?.[0], ring?.at(-1)?.[1]];
+  const [lon, lat, lastLon, lastLat] = ends;
+  if (ends.includes(undefined) || (lon === lastLon && lat === lastLat)) return [];
   return [
     {
       ...at,
       code: "map-ring",
-      found: `first position [${first[0]}, ${first[1]}], last [${last[0]}, ${last[1]}]`,
+      found: `first position [${lon}, ${lat}], last [${lastLon}, ${lastLat}]`,
       expected: "a ring that ends on its first position (RFC 7946)",
-      fix: `add [${first[0]}, ${first[1]}] at the end of the ring`,
+      fix: `add [${lon}, ${lat}] at the end of the ring`,
     },
   ];
 }

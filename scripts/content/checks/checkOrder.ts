@@ -74,7 +74,7 @@ function tripDates({ file, loose, id }: AreaDraft["trips"][number]): Problem[] {
   }
   for (const [i, sit] of (loose?.sits ?? []).entries()) {
     const day = sit?.localDate;
-    if (!day || !from || !to || (day >= from && day <= to)) continue;
+    if (!day || !from || !to || from > to || (day >= from && day <= to)) continue;
     problems.push({
       code: "date-outside",
       file,

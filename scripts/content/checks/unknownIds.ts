@@ -27,9 +27,9 @@ export function unknownIds(draft: AreaDraft, shared: SharedIds): Problem[] {
     const fix = near
       ? `write ${line}${JSON.stringify(near)}`
       : ids.length === 0
-        ? `there is none yet; add one, or delete the line`
-        : `write one of these, or add it`;
-    const expected = `the id of a ${kind}${ids.length === 0 ? "" : `: ${listed(ids)}`}`;
+        ? "there is none yet; add one, or delete the line"
+        : "write one of these, or add it";
+    const expected = `an id that exists, ${kind}${ids.length === 0 ? "" : `: ${listed(ids)}`}`;
     problems.push({ code: "id-unknown", ...at, found: JSON.stringify(id), expected, fix });
   };
 
