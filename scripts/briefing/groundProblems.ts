@@ -5,6 +5,12 @@ import type { ElevationGrid } from "../terrain/elevationGrid.ts";
 import { placeOnGrid } from "../terrain/elevationGrid.ts";
 import type { TerrainError } from "../terrain/TerrainError.ts";
 
+/** Every permanent code of a thing that lies outside the elevation file, with what it means. */
+export const GROUND_CODES = {
+  "terrain-site-outside": "A site lies outside the elevation file.",
+  "terrain-feature-outside": "A map feature lies outside the elevation file.",
+} as const;
+
 /** A fault of the elevation file as a problem of its owner's. */
 export function terrainProblem(file: string, error: TerrainError): Problem {
   return { code: error.code, file, field: "", found: error.found, expected: error.expected, fix: error.fix };
@@ -33,7 +39,7 @@ export function groundProblems(
   return [...sites, ...features];
 }
 
-function outside(code: `terrain-${string}`, file: string, field: string, position: Position): Problem {
+function outside(code: keyof typeof GROUND_CODES, file: string, field: string, position: Position): Problem {
   return {
     code,
     file,
