@@ -1,9 +1,11 @@
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { type Browser, launchBrowser } from "./browser.ts";
 import { pageFaults } from "./pageFaults.ts";
 import { runStubPack } from "./publish/runStubPack.ts";
 import { scratchFolder, writeFiles } from "./publish/scratchFolder.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 let browser: Browser;
 beforeAll(async () => {

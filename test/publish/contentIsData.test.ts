@@ -1,9 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { runStubPack } from "./runStubPack.ts";
 import { digestOf, filesBelow, scratchFolder, writeFiles } from "./scratchFolder.ts";
 import { ended, tsProcess } from "./tsProcess.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const HARMLESS = { "areas/a/area.json": JSON.stringify({ name: "A", summary: "a" }) };
 
@@ -43,7 +45,7 @@ describe("an owner's folder is data: nothing in it runs, and nothing is written 
     expect(filesBelow(folder).filter((path) => path.endsWith("evil.html"))).toEqual([]);
   });
 
-  test("nor have they when the command is started inside that folder", { timeout: 30_000 }, async () => {
+  test("nor have they when the command is started inside that folder", async () => {
     const folder = scratchFolder();
     const proof = join(folder, "proof");
     const content = join(folder, "content");

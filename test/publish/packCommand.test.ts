@@ -8,11 +8,13 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { runStubPack } from "./runStubPack.ts";
 import { digestOf, filesBelow, scratchFolder, writeFiles } from "./scratchFolder.ts";
 import { stubLayouts } from "./stubLayouts.ts";
 import { stubSteps } from "./stubSteps.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const larch = JSON.stringify({ name: "Larch Valley", summary: "A valley.", trips: ["april"] });
 

@@ -1,13 +1,16 @@
 import { once } from "node:events";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { createServer } from "node:net";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { expect, onTestFinished, test } from "vitest";
+import { expect, onTestFinished, test, vi } from "vitest";
 import { filesBelow, scratchFolder, writeFiles } from "./scratchFolder.ts";
 import { tsProcess } from "./tsProcess.ts";
 
-const PORT = 18_462;
+vi.setConfig({ testTimeout: 60_000 });
+
+let port = 0;
 
 const project = fileURLToPath(new URL("../../", import.meta.url));
 
@@ -20,6 +23,15 @@ const area = {
   asOf: "2026-03-30T20:00:00+13:00",
 };
 
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, "localhost");
+  await once(server, "listening");
+  const address = server.address();
+  server.close();
+  await once(server, "close");
+  return address !== null && typeof address === "object" ? address.port : 0;
+}
+
 async function until(what: string, holds: () => boolean | Promise<boolean>): Promise<void> {
   for (let tries = 0; tries < 300; tries += 1) {
     if (await holds()) return;
@@ -29,7 +41,7 @@ async function until(what: string, holds: () => boolean | Promise<boolean>): Pro
 }
 
 async function served(path: string): Promise<string> {
-  return await fetch(`http://localhost:${PORT}/${path}`)
+  return await fetch(`http://localhost:${port}/${path}`)
     .then((response) => response.text())
     .catch(() => "");
 }
@@ -47,7 +59,8 @@ test("a preview waits for good content, shows each change, keeps its pages throu
   const write = (facts: object) => writeFileSync(file, JSON.stringify(facts));
   writeFiles(folder, { "content/areas/larch-valley/area.json": JSON.stringify({ ...area, name: 5 }) });
   const before = packState();
-  const args = ["--content", join(folder, "content"), "--port", String(PORT)];
+  port = await freePort();
+  const args = ["--content", join(folder, "content"), "--port", String(port)];
   const preview = tsProcess("../../scripts/preview.ts", args);
   let words = "";
   preview.stdout?.on("data", (chunk) => (words += String(chunk)));

@@ -2,7 +2,7 @@ import { once } from "node:events";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { markAsOurs } from "../../scripts/publish/outputFolder.ts";
 import { lockOutput } from "../../scripts/publish/outputLock.ts";
 import { replaceOutput } from "../../scripts/publish/replaceOutput.ts";
@@ -10,6 +10,8 @@ import { restoreOutput } from "../../scripts/publish/restoreOutput.ts";
 import { runStubPack } from "./runStubPack.ts";
 import { digestOf, filesBelow, scratchFolder, writeFiles } from "./scratchFolder.ts";
 import { ended, said, tsProcess } from "./tsProcess.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 /** above the greatest process number of Linux, so never a running process */
 const GONE = 4_194_305;
@@ -206,7 +208,7 @@ function seeded(seed: number): () => number {
 
 describe("a command killed at any moment leaves a whole pack, in its place or put back by the next command", () => {
   test("while it replaces a folder over and over, killed at 25 seeded moments", {
-    timeout: 120_000,
+    timeout: 400_000,
   }, async () => {
     const random = seeded(20260404);
     let besides = 0;
@@ -232,7 +234,7 @@ describe("a command killed at any moment leaves a whole pack, in its place or pu
     expect(besides).toBeGreaterThan(5);
   });
 
-  test("while it builds a pack, killed at 8 seeded moments", { timeout: 120_000 }, async () => {
+  test("while it builds a pack, killed at 8 seeded moments", { timeout: 400_000 }, async () => {
     const random = seeded(20271104);
     const folder = scratchFolder();
     const out = join(folder, "_site");
