@@ -1,5 +1,5 @@
 import type { EnsembleMember } from "./ensembleMembers.ts";
-import { driveLimits, driveState, FALL, packedMembers, packedSky, RISE } from "./memberDrive.ts";
+import { driveLimits, driveState, driveStates, FALL, packedMembers, packedSky, RISE } from "./memberDrive.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { earthSunFactor } from "./radiation.ts";
 import type { SkyCases } from "./skyCases.ts";
@@ -47,6 +47,7 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
   const packed = packedMembers(series.members);
   const limits = driveLimits(series.albedo, series.constants);
   const states = new Uint8Array(count);
+  const statesNow = new Uint8Array(count);
   // The minutes of a step; the last of them is the step's own.
   const samples = emptySunSamples(stepMin);
   const own = stepMin - 1;
@@ -68,9 +69,9 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
     const isUp = fillSunSample(samples, own, atMs, sunFactor, sampling);
     if (!isUp && !wasUp && row === lastRow) continue;
     let isFilled = minute === 0;
+    driveStates(samples, own, packed, packedCases, limits, statesNow);
     for (let m = 0; m < count; m++) {
-      const state = driveState(samples, own, packed, m, packedCases, limits);
-      if (state === states[m]) continue;
+      if (statesNow[m] === states[m]) continue;
       const change = changes[m] as DriveChanges;
       const cloud = cases.cloudShare[(series.members[m] as EnsembleMember).cloudCase];
       if (!isFilled) {

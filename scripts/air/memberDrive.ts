@@ -84,6 +84,18 @@ export function driveLimits(albedo: number, constants: ModelConstants): Float64A
   return Float64Array.of(albedo, constants.sunOffDirectWm2, constants.coolingShareMin);
 }
 
+/** What drives the air of every member at a sample, into `states`; see `driveState`. */
+export function driveStates(
+  samples: SunSamples,
+  index: number,
+  packed: Float64Array,
+  sky: Float64Array,
+  limits: Float64Array,
+  states: Uint8Array,
+): void {
+  for (let m = 0; m < states.length; m++) states[m] = driveState(samples, index, packed, m, sky, limits);
+}
+
 /** What drives the air of a member at a sample: `RISE`, `FALL` or 0. All arguments packed. */
 export function driveState(
   samples: SunSamples,
