@@ -105,7 +105,8 @@ function addEvent(result: Daylight, day: CivilDay, { name, mark, climbs, label }
 }
 
 function passagesInside(day: CivilDay, mark: SunMark, climbs: boolean): Crossing[] {
-  return sunPassages(day.curve, mark, climbs).filter(({ at }) => isInside(day, at.getTime()));
+  const span = { fromMs: day.startMs, toMs: day.endMs };
+  return sunPassages(day.curve, mark, climbs, span).filter(({ at }) => isInside(day, at.getTime()));
 }
 
 function whyNot(day: CivilDay, mark: SunMark, climbs: boolean, label: string): string {

@@ -1,15 +1,29 @@
-/** A point of a body's way over the sky: time as milliseconds since 1970 UTC, height in degrees. */
-interface Knot {
-  ms: number;
-  heightDeg: number;
+import { crossingBetween, type Knot, turnBetween } from "./curveSearch.ts";
+
+/** A stretch of time, milliseconds since 1970 UTC. */
+export interface MsSpan {
+  fromMs: number;
+  toMs: number;
 }
 
-/** A body's height between two instants, cut where it turns: between two neighbouring knots it only climbs or only sinks. */
-export interface HeightCurve {
+/** A body's height between two instants, looked at once an hour; between two turns it only climbs or only sinks. */
+export interface HeightCurve extends MsSpan {
   heightDegAt: (ms: number) => number;
-  knots: Knot[];
-  /** The knots where it turns from climbing to sinking or back. */
-  turns: Knot[];
+  /** Hourly, from an hour before the stretch to at least an hour after it. */
+  knots: readonly Knot[];
+  bends: readonly Bend[];
+  /** Where it turns from climbing to sinking or back, to half a second. */
+  readonly turns: readonly Knot[];
+}
+
+/** The two hours in which a turn lies. */
+interface Bend {
+  before: Knot;
+  here: Knot;
+  after: Knot;
+  isTop: boolean;
+  /** The turn itself, searched for when it is first asked for. */
+  turn: () => Knot;
 }
 
 /** A passage through a height, upwards or downwards. */
@@ -18,45 +32,54 @@ export interface Crossing {
   climbs: boolean;
 }
 
-const STEP_MS = 20 * 60_000;
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const STEP_MS = 3_600_000;
 
 /**
- * Follows a body's height from one instant to another in steps of 20 minutes and finds each turn to the second. Sun
- * and moon turn hours apart, so that no turn slips between two steps and a body that only just reaches a height is seen.
+ * Follows a body's height from one instant to another, hour by hour, and finds each turn. Sun and moon turn many hours
+ * apart, so that no turn slips between two hours and a body that only just reaches a height is seen.
  */
 export function heightCurve(heightDegAt: (ms: number) => number, fromMs: number, toMs: number): HeightCurve {
   const knots: Knot[] = [];
-  const turns: Knot[] = [];
-  const knotAt = (ms: number): Knot => ({ ms, heightDeg: heightDegAt(ms) });
-  let before = knotAt(fromMs - STEP_MS);
-  let here = knotAt(fromMs);
-  for (let ms = fromMs; before.ms < toMs; ms += STEP_MS) {
-    const after = knotAt(ms + STEP_MS);
-    const isHighest = here.heightDeg >= before.heightDeg && here.heightDeg > after.heightDeg;
-    const isLowest = here.heightDeg <= before.heightDeg && here.heightDeg < after.heightDeg;
-    if (isHighest || isLowest) {
-      const turn = knotAt(turnBetween(heightDegAt, before.ms, after.ms, isHighest ? 1 : -1));
-      turns.push(turn);
-      knots.push(...[turn, here].sort((a, b) => a.ms - b.ms));
-    } else {
-      knots.push(here);
-    }
-    before = here;
-    here = after;
+  const bends: Bend[] = [];
+  for (let ms = Math.floor(fromMs) - STEP_MS; ms < toMs + 2 * STEP_MS; ms += STEP_MS) {
+    knots.push({ ms, heightDeg: heightDegAt(ms) });
   }
-  return { heightDegAt, knots: knots.sort((a, b) => a.ms - b.ms), turns };
+  for (let i = 1; i < knots.length - 1; i++) {
+    const bend = bendAt(heightDegAt, knots[i - 1]!, knots[i]!, knots[i + 1]!);
+    if (bend !== null) bends.push(bend);
+  }
+  return {
+    fromMs,
+    toMs,
+    heightDegAt,
+    knots,
+    bends,
+    get turns() {
+      return bends.map(({ turn }) => turn());
+    },
+  };
 }
 
-/** Every passage through a height on the curve, in order of time, to the millisecond. */
-export function crossings(curve: HeightCurve, levelDeg: number): Crossing[] {
+/**
+ * Every passage through a height in the stretch of the curve or in a shorter one, both ends included, in order of time, to
+ * the millisecond.
+ */
+export function crossings(
+  curve: HeightCurve,
+  levelDeg: number,
+  { fromMs, toMs }: MsSpan = curve,
+): Crossing[] {
+  const { heightDegAt, bends } = curve;
+  const turns = bends.filter((bend) => mayReach(bend, levelDeg)).map(({ turn }) => turn());
+  const knots = turns.length === 0 ? curve.knots : [...curve.knots, ...turns].sort((a, b) => a.ms - b.ms);
   const found: Crossing[] = [];
-  for (let i = 1; i < curve.knots.length; i++) {
-    const start = curve.knots[i - 1]!;
-    const end = curve.knots[i]!;
+  for (let i = 1; i < knots.length; i++) {
+    const start = knots[i - 1]!;
+    const end = knots[i]!;
     const climbs = end.heightDeg >= levelDeg;
-    if (start.heightDeg >= levelDeg === climbs) continue;
-    found.push({ at: new Date(crossingBetween(curve.heightDegAt, start.ms, end.ms, levelDeg)), climbs });
+    if (start.heightDeg >= levelDeg === climbs || end.ms < fromMs || start.ms > toMs) continue;
+    const ms = crossingBetween(heightDegAt, start, end, levelDeg);
+    if (ms >= fromMs && ms <= toMs) found.push({ at: new Date(ms), climbs });
   }
   return found;
 }
@@ -67,37 +90,27 @@ export function nearestCrossing(found: Crossing[], ms: number): Date | null {
   return found.toSorted((a, b) => distanceMs(a) - distanceMs(b))[0]?.at ?? null;
 }
 
-function crossingBetween(
-  heightDegAt: (ms: number) => number,
-  startMs: number,
-  endMs: number,
-  levelDeg: number,
-): number {
-  const startsAbove = heightDegAt(startMs) >= levelDeg;
-  let early = startMs;
-  let late = endMs;
-  while (late - early > 1) {
-    const middle = Math.floor((early + late) / 2);
-    if (heightDegAt(middle) >= levelDeg === startsAbove) early = middle;
-    else late = middle;
-  }
-  return late; // the first whole millisecond on the new side, whatever stretch the curve was made for
+function bendAt(heightDegAt: (ms: number) => number, before: Knot, here: Knot, after: Knot): Bend | null {
+  const isTop = here.heightDeg >= before.heightDeg && here.heightDeg > after.heightDeg;
+  const isBottom = here.heightDeg <= before.heightDeg && here.heightDeg < after.heightDeg;
+  if (!isTop && !isBottom) return null;
+  let found: Knot | null = null;
+  const turn = (): Knot => {
+    found ??= turnBetween(heightDegAt, before, here, after, isTop ? 1 : -1);
+    return found;
+  };
+  return { before, here, after, isTop, turn };
 }
 
-/** Golden-section search for the one highest (sign 1) or lowest (sign -1) point between two instants. */
-function turnBetween(
-  heightDegAt: (ms: number) => number,
-  startMs: number,
-  endMs: number,
-  sign: 1 | -1,
-): number {
-  let early = startMs;
-  let late = endMs;
-  while (late - early > 1000) {
-    const left = late - GOLDEN * (late - early);
-    const right = early + GOLDEN * (late - early);
-    if (sign * heightDegAt(left) > sign * heightDegAt(right)) late = right;
-    else early = left;
-  }
-  return Math.round((early + late) / 2);
+/**
+ * Whether the turn may lie beyond a height that the hour itself does not pass. A turn is within half an hour of the outermost
+ * hour, and in that time the body does not go as far as in the whole hour on the other side.
+ */
+function mayReach({ before, here, after, isTop }: Bend, levelDeg: number): boolean {
+  const outDeg = isTop ? levelDeg - here.heightDeg : here.heightDeg - levelDeg;
+  const steepestDeg = Math.max(
+    Math.abs(here.heightDeg - before.heightDeg),
+    Math.abs(here.heightDeg - after.heightDeg),
+  );
+  return outDeg >= 0 && outDeg <= steepestDeg;
 }

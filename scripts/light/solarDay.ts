@@ -107,9 +107,7 @@ function curveAround(noon: Date, position: Position): SunCurve {
 function passageAround(noon: Date, curve: SunCurve, mark: SunMark, climbs: boolean) {
   const fromMs = noon.getTime() - (climbs ? HALF_DAY_MS : 0);
   const toMs = noon.getTime() + (climbs ? 0 : HALF_DAY_MS);
-  const found = sunPassages(curve, mark, climbs).filter(
-    ({ at }) => at.getTime() >= fromMs && at.getTime() <= toMs,
-  );
+  const found = sunPassages(curve, mark, climbs, { fromMs, toMs });
   const at = (climbs ? found.at(-1) : found[0])?.at ?? null;
   const isAbout =
     at === null ? isNearMiss(curve, mark, fromMs - BEYOND_MS, toMs + BEYOND_MS) : isGrazing(curve, mark, at);

@@ -46,9 +46,12 @@ export function airlessSunAltitudeDeg(at: Date, position: Position): number {
  * @source US Naval Observatory, Rise, Set, and Twilight Definitions
  */
 export function sunEdgeDeg(at: Date, position: Position): number {
-  return (
-    airlessSunAltitudeDeg(at, position) + SUN_RADIUS_AT_1_AU_DEG / sunDistanceAu(at) + STANDARD_REFRACTION_DEG
-  );
+  return sunEdgeOverCentreDeg(at, airlessSunAltitudeDeg(at, position));
+}
+
+/** `sunEdgeDeg` where the airless altitude of the centre at that instant is known. */
+export function sunEdgeOverCentreDeg(at: Date, centreDeg: number): number {
+  return centreDeg + SUN_RADIUS_AT_1_AU_DEG / sunDistanceAu(at) + STANDARD_REFRACTION_DEG;
 }
 
 /**

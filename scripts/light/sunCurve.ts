@@ -1,6 +1,6 @@
 import type { Position } from "../geo/position.ts";
-import { type Crossing, crossings, type HeightCurve, heightCurve } from "./heightCurve.ts";
-import { airlessSunAltitudeDeg, sunEdgeDeg } from "./sunAndMoon.ts";
+import { type Crossing, crossings, type HeightCurve, heightCurve, type MsSpan } from "./heightCurve.ts";
+import { airlessSunAltitudeDeg, sunEdgeOverCentreDeg } from "./sunAndMoon.ts";
 import type { SunMark } from "./sunEvents.ts";
 
 /** The sun's way over a place between two instants: its centre without air, and its upper edge over the horizon. */
@@ -13,15 +13,19 @@ const GRAZING_DEG = 0.5;
 
 /** Follows the sun over a place from one instant to another. */
 export function sunCurve(position: Position, fromMs: number, toMs: number): SunCurve {
-  return {
-    centre: heightCurve((ms) => airlessSunAltitudeDeg(new Date(ms), position), fromMs, toMs),
-    edge: heightCurve((ms) => sunEdgeDeg(new Date(ms), position), fromMs, toMs),
+  const known = new Map<number, number>(); // both curves look at the same hours
+  const centreDegAt = (ms: number): number => {
+    const centreDeg = known.get(ms) ?? airlessSunAltitudeDeg(new Date(ms), position);
+    known.set(ms, centreDeg);
+    return centreDeg;
   };
+  const edgeDegAt = (ms: number): number => sunEdgeOverCentreDeg(new Date(ms), centreDegAt(ms));
+  return { centre: heightCurve(centreDegAt, fromMs, toMs), edge: heightCurve(edgeDegAt, fromMs, toMs) };
 }
 
-/** Every passage of the sun through a mark, up or down as asked, in order of time. */
-export function sunPassages(curve: SunCurve, mark: SunMark, climbs: boolean): Crossing[] {
-  return crossings(curve[mark.of], levelDeg(mark)).filter((crossing) => crossing.climbs === climbs);
+/** Every passage of the sun through a mark in a stretch of the curve, up or down as asked, in order of time. */
+export function sunPassages(curve: SunCurve, mark: SunMark, climbs: boolean, span?: MsSpan): Crossing[] {
+  return crossings(curve[mark.of], levelDeg(mark), span).filter((crossing) => crossing.climbs === climbs);
 }
 
 /** Whether the sun stands at or above a mark. */
