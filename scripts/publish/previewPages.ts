@@ -1,5 +1,6 @@
 import { describeProblems } from "../content/describeProblem.ts";
 import type { AreaPack } from "./areaPack.ts";
+import { markAsOurs } from "./outputFolder.ts";
 import { packSteps } from "./packSteps.ts";
 import { checkedPages, type Pages } from "./pages.ts";
 import { preparePack } from "./preparePack.ts";
@@ -42,6 +43,7 @@ export function previewPages(): PreviewPages {
       return checkedPages(prepared.pages);
     },
     async writeBeside() {
+      await markAsOurs(PREVIEW_FOLDER);
       await writeBesidePages(PREVIEW_FOLDER, projectFolders.layouts, packs);
     },
   };
