@@ -5,7 +5,7 @@ import { hatchPattern, svgFrame } from "./svgFrame.ts";
 import { label, mm, textWidthMm } from "./svgText.ts";
 
 const GUTTER_MM = 15.5;
-const ROW_MM = 4.4;
+const ROW_MM = 4;
 const TOP_MM = 5.2;
 
 /** The clock scale that all rows of a year share. */
@@ -30,7 +30,7 @@ export function monthStrips(
   const parts = [hatchPattern(`${id}-h`), hourMarks(scale, stepHours, TOP_MM + chart.rows.length * ROW_MM)];
   chart.rows.forEach((row, i) => {
     const y = TOP_MM + i * ROW_MM;
-    parts.push(label(row.label, 0.8, y + ROW_MM - 1.1), stripRow(row, chart.timezone, scale, y, `${id}-h`));
+    parts.push(label(row.label, 0.8, y + ROW_MM - 0.9), stripRow(row, chart.timezone, scale, y, `${id}-h`));
     if (row.framed) {
       parts.push(
         `<rect class="draw-line" x="0.25" y="${mm(y)}" width="${mm(widthMm - 0.5)}" height="${ROW_MM}" fill="none" stroke="#000" stroke-width="0.5"/>`,

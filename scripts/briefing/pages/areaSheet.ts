@@ -1,12 +1,13 @@
 import type { Prose, SharedData } from "../../content/areaContent.ts";
 import { decimalDegreesText } from "../../geo/coordinateText.ts";
+import { orderChecks } from "../../safety/orderChecks.ts";
 import { compassSentence } from "../words/bearingText.ts";
 import { clockText, instantOf } from "../words/clockText.ts";
 import { dateSpanText, dateText } from "../words/dateText.ts";
 import { heightText } from "../words/measureText.ts";
 import { type AreaFrame, areaSheetBase } from "./areaFrame.ts";
-import { checkTitle, worstFirst } from "./checkCatalogue.ts";
 import { subjectName } from "./checkRows.ts";
+import { checkTitle } from "./checkTitle.ts";
 import { type CoverageRow, coverageRows } from "./coverageRows.ts";
 import { packDay } from "./dayLight.ts";
 import { gapLines } from "./gapLines.ts";
@@ -92,7 +93,7 @@ export function areaSheet(frame: AreaFrame, shared: SharedData): AreaSheet {
       hunters: trip.facts.hunters.map((hunter) => hunter.name).join(", "),
     })),
     place: placeRows(area),
-    notChecked: worstFirst(
+    notChecked: orderChecks(
       pack.notChecked.map((item) => ({ ...item, id: item.check, result: "NOT CHECKED" as const })),
     ).map((item) => ({
       title: checkTitle(item.check),

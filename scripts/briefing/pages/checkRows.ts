@@ -1,7 +1,9 @@
 import type { SharedData } from "../../content/areaContent.ts";
-import type { PackCheck } from "../../content/schema/packSchema.ts";
+import type { PackCheck, PackSite } from "../../content/schema/packSchema.ts";
+import { orderChecks } from "../../safety/orderChecks.ts";
+import { siteStop } from "../../safety/siteChecks.ts";
 import { sentenceStart } from "../words/listWords.ts";
-import { checkTitle, worstFirst } from "./checkCatalogue.ts";
+import { checkTitle } from "./checkTitle.ts";
 import type { AreaPack, CautionBox } from "./sheetParts.ts";
 
 /** A check as a row of a table: what, the result word, the sentence, and whether a pen must fill it. */
@@ -15,7 +17,7 @@ export interface CheckRow {
 
 /** Rows in the order of severity; none is dropped. */
 export function checkRows(checks: readonly PackCheck[], area: AreaPack, shared: SharedData): CheckRow[] {
-  return worstFirst(checks).map((check) => ({
+  return orderChecks(checks).map((check) => ({
     title: rowTitle(check, area, shared),
     result: check.result,
     text: check.text,
@@ -23,16 +25,18 @@ export function checkRows(checks: readonly PackCheck[], area: AreaPack, shared: 
   }));
 }
 
-/** The two worst STOP or CAUTION checks as Warning boxes. */
+/** The two worst STOP or CAUTION checks as Warning boxes, first of all the one that bars the site. */
 export function worstCautions(
-  checks: readonly PackCheck[],
+  site: Pick<PackSite, "id" | "checks">,
   area: AreaPack,
   shared: SharedData,
-  most = 2,
 ): CautionBox[] {
-  return worstFirst(checks)
-    .filter((check) => check.result === "STOP" || check.result === "CAUTION")
-    .slice(0, most)
+  const barring = siteStop(site.checks, site.id);
+  const bad = orderChecks(site.checks).filter(
+    (check) => check.result === "STOP" || check.result === "CAUTION",
+  );
+  return [...bad.filter((check) => check === barring), ...bad.filter((check) => check !== barring)]
+    .slice(0, 2)
     .map((check) => ({
       level: "warning",
       title: `${rowTitle(check, area, shared)}: ${check.result}`,

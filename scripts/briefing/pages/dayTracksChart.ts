@@ -42,7 +42,7 @@ export function dayTracksChart(
 
 function describe(
   light: DayTracksChart["light"],
-  turns: { change: string; about: string }[],
+  turns: { change: string; span: string }[],
   timezone: string,
 ): string {
   const events = (
@@ -56,6 +56,6 @@ function describe(
   const air =
     turns.length === 0
       ? ""
-      : ` Slope air turns: ${turns.map((turn) => `${turn.change}, ${turn.about}`).join("; ")}.`;
+      : ` Slope air turns: ${turns.map((turn) => `${turn.change}, about ${turn.span}`).join("; ")}.`;
   return `${sentenceStart(events.join(", "))}.${air}`;
 }

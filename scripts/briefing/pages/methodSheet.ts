@@ -84,7 +84,7 @@ function constantRow(row: ModelRow): ConstantRow {
     range: row.low === null || row.high === null ? "no range" : `${row.low} to ${row.high}`,
     status: row.status,
     reason: row.reason,
-    source: row.source ?? "choice of this project",
+    source: row.source === undefined ? "" : `Source: ${row.source}.`,
   };
 }
 

@@ -1,6 +1,7 @@
 import { decimalDegreesText } from "../../geo/coordinateText.ts";
 import { dateSpanText, dateText } from "../words/dateText.ts";
 import { isOldFact } from "../words/factAge.ts";
+import { sentenceStart } from "../words/listWords.ts";
 import { rangeText } from "../words/measureText.ts";
 import { asOfDate } from "./permissionRows.ts";
 import { type AreaPack, type FactRow, fact } from "./sheetParts.ts";
@@ -61,7 +62,13 @@ export function ruleRows(area: AreaPack): SourcedRow[] {
       : row("Bright colour", facts.colourRule.text, facts.colourRule),
     facts.standRules === undefined
       ? missing("Stands")
-      : row("Stands", [facts.standRules.text, ...standDates].join("; "), facts.standRules),
+      : row(
+          "Stands",
+          standDates.length === 0
+            ? facts.standRules.text
+            : `${facts.standRules.text} ${sentenceStart(standDates.join(", "))}.`,
+          facts.standRules,
+        ),
   ];
 }
 

@@ -5,7 +5,7 @@ import { windRunsText } from "../words/windWords.ts";
 import type { SiteBar } from "./siteBar.ts";
 import type { SessionRow } from "./siteWindTable.ts";
 
-/** Answer line of a site card. A barred site is never offered. */
+/** Answer line of a site card. A barred site is never offered; the reason of a STOP stands in the Warning below. */
 export function siteAnswer(
   site: PackSite,
   bar: SiteBar | null,
@@ -13,7 +13,8 @@ export function siteAnswer(
   stepMin: number,
   timezone: string,
 ): { core: string; rest: string | null } {
-  if (bar !== null) return { core: `${bar.heading}: do not sit here.`, rest: bar.reason };
+  if (bar !== null)
+    return { core: `${bar.heading}: do not sit here.`, rest: bar.heading === "STOP" ? null : bar.reason };
   const offers = sessions.flatMap((session) => {
     const rows = rowsOf(site, session, "light", "suits");
     if (rows.length === 0) return [];

@@ -3,6 +3,7 @@ import type { SiteDetails } from "../../content/schema/detailsSchema.ts";
 import type { PackDay, PackSite } from "../../content/schema/packSchema.ts";
 import { aboutClock, instantOf } from "../words/clockText.ts";
 import { dateText } from "../words/dateText.ts";
+import { sentenceStart } from "../words/listWords.ts";
 import { windSpeedText } from "../words/measureText.ts";
 import { percentText } from "../words/shareWords.ts";
 import { airSpansOn } from "./airSpans.ts";
@@ -17,20 +18,17 @@ import { type AreaPack, type FactRow, fact, type Sheet } from "./sheetParts.ts";
 import { siteAnswer, siteException, strengthSentence } from "./siteAnswer.ts";
 import { type SiteBar, siteBar } from "./siteBar.ts";
 import {
-  type ApproachRow,
-  approachRows,
+  approachFacts,
   groundFacts,
-  type LaneRow,
   type LocalNoteRow,
-  laneRows,
+  laneFacts,
   localNoteRows,
   type NoShootRow,
   noShootLine,
   noShootRows,
   placeFacts,
   treeFacts,
-  type WalkInRow,
-  walkInRows,
+  walkInFacts,
 } from "./siteFacts.ts";
 import { type SiteWindTable, siteWindTable } from "./siteWindTable.ts";
 import { type SitTimesRow, sitTimesRows } from "./sitTimes.ts";
@@ -49,13 +47,14 @@ export interface SiteCardSheet extends Sheet {
   windCaption: string;
   freshSentence: string;
   hasLocalNote: boolean;
-  sitTimes: SitTimesRow[];
+  /** sits that suit, a row a session and time */
+  sitTimes: FactRow[];
   tableDate: string;
   chart: DayTracksChart | null;
   /** why there is no chart of the slope air, else null */
   noAir: string | null;
   airDay: string | null;
-  turns: TurnRow[];
+  turns: FactRow[];
   turnCaveat: string;
   legal: LegalText;
   legalSource: string;
@@ -67,11 +66,11 @@ export interface SiteCardSheet extends Sheet {
   ground: FactRow[];
   place: FactRow[];
   tree: FactRow[];
-  walkIns: WalkInRow[];
-  lanes: LaneRow[];
+  walkIns: FactRow[];
+  lanes: FactRow[];
   closed: NoShootRow[] | null;
   noClosed: string;
-  approaches: ApproachRow[];
+  approaches: FactRow[];
   checks: CheckRow[];
   localNotes: LocalNoteRow[];
   prose: Prose["sections"];
@@ -121,23 +120,23 @@ function siteCardSheet(
       title: `${site.number} ${site.name}`,
       answer: siteAnswer(site, bar, sessions, stepMin, timezone),
       exception: bar === null ? siteException(site, sessions) : null,
-      cautions: worstCautions(site.checks, area, shared),
+      cautions: worstCautions(site, area, shared),
     }),
     number: site.number,
     bar,
-    barredText: bar === null ? null : `${bar.heading}: ${bar.reason}`,
+    barredText: bar === null ? null : `${bar.heading}: do not sit here.`,
     tiedOn: standingLine(shared, "tiedOn"),
     noShoot: noShootLine(area, site),
     windTable: siteWindTable(site, sessions, "light"),
-    windCaption: `Light wind, about ${lightSpeed}, on ${tableDate}, clear sky`,
-    freshSentence: strengthSentence(site, sessions, "fresh"),
+    windCaption: `Light wind, about ${lightSpeed}`,
+    freshSentence: `${strengthSentence(site, sessions, "fresh")} Tables are for ${tableDate}, clear sky.`,
     hasLocalNote: site.sessionTable.some((row) => row.localNote),
-    sitTimes: bar === null ? sitTimesRows(site, sessions, stepMin, timezone) : [],
+    sitTimes: bar === null ? sitTimesRows(site, sessions, stepMin, timezone).map(sitFact) : [],
     tableDate,
     chart: day === undefined ? null : dayTracksChart(frame, site, day, details),
     noAir: spans === null ? (site.why.phases ?? "The slope air was not worked out for this day.") : null,
     airDay: spans === null ? null : airSentence(spans, stepMin, timezone),
-    turns: spans === null ? [] : turnRows(spans, stepMin, timezone),
+    turns: spans === null ? [] : turnRows(spans, stepMin, timezone).map(turnFact),
     turnCaveat: `If clear and calm. Cloud and wind blur the turn or stop it.${doubtful ? " A turn of this day may not happen." : ""}`,
     legal:
       day === undefined
@@ -151,17 +150,19 @@ function siteCardSheet(
     eyes: EYES_DECIDE,
     light: day === undefined ? [] : lightRows(area, day),
     sun: [
-      fact("Sun reaches", sunText(sun?.reachesAt ?? null, sun?.why.reachesAt, timezone)),
-      fact("Sun leaves", sunText(sun?.leavesAt ?? null, sun?.why.leavesAt, timezone)),
+      fact(
+        "Sun",
+        `on the ground here ${sunText(sun?.reachesAt, sun?.why.reachesAt, timezone)} to ${sunText(sun?.leavesAt, sun?.why.leavesAt, timezone)}`,
+      ),
     ],
     ground: groundFacts(area, site, written),
     place: placeFacts(site),
     tree: treeFacts(details, written, units),
-    walkIns: walkInRows(area, site, written),
-    lanes: laneRows(area, site, written),
+    walkIns: walkInFacts(area, site, written),
+    lanes: laneFacts(area, site, written),
     closed,
     noClosed: site.why.noShoot ?? "not worked out",
-    approaches: approachRows(area, written, sessions),
+    approaches: approachFacts(area, written, sessions),
     checks: checkRows(site.checks, area, shared),
     localNotes: localNoteRows(area, written),
     prose: written.prose?.sections ?? [],
@@ -172,13 +173,23 @@ function siteCardSheet(
 function lightRows(area: AreaPack, day: PackDay): FactRow[] {
   const cell = (event: DayEvent): string => eventCell(area, day, event);
   return [
-    fact("First light", `${cell("firstLight")}, sunrise ${cell("sunrise")}`),
-    fact("Last light", `${cell("lastLight")}, sunset ${cell("sunset")}`),
+    fact("First light", cell("firstLight")),
+    fact("Sunrise", cell("sunrise")),
+    fact("Sunset", cell("sunset")),
+    fact("Last light", cell("lastLight")),
   ];
 }
 
-function sunText(at: string | null, why: string | undefined, timezone: string): string {
-  if (at === null) return why ?? "not known";
+function sitFact(row: SitTimesRow): FactRow {
+  return fact(sentenceStart(row.session), `${row.winds}: from ${row.from} until ${row.until}`);
+}
+
+function turnFact(turn: TurnRow): FactRow {
+  return fact(sentenceStart(turn.change), `about ${turn.span}; at the widest ${turn.range}`);
+}
+
+function sunText(at: string | null | undefined, why: string | undefined, timezone: string): string {
+  if (at === null || at === undefined) return `not known (${why ?? "not worked out"})`;
   return aboutClock(instantOf(at), 5, "nearest", timezone);
 }
 

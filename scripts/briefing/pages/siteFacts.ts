@@ -6,7 +6,7 @@ import { decimalDegreesText, degreesMinutesText } from "../../geo/coordinateText
 import { barredSpanText, bearingText, compassSentence } from "../words/bearingText.ts";
 import { dateText } from "../words/dateText.ts";
 import { aboutMinutesText } from "../words/durationText.ts";
-import { countText, listWords } from "../words/listWords.ts";
+import { countText, listWords, sentenceStart } from "../words/listWords.ts";
 import {
   heightText,
   platformText,
@@ -90,63 +90,48 @@ export function treeFacts(details: SiteDetails | undefined, content: SiteContent
   return rows;
 }
 
-/** One way in, walked both ways. */
-export interface WalkInRow {
-  name: string;
-  from: string;
-  distance: string;
-  minutes: string;
-  crossings: string;
-}
-
-export function walkInRows(area: AreaPack, site: PackSite, content: SiteContent): WalkInRow[] {
+/** Each way in as its name and what it asks of you. */
+export function walkInFacts(area: AreaPack, site: PackSite, content: SiteContent): FactRow[] {
   const { units } = area.pack.area;
   const starts = [...area.content.facts.camps, ...area.content.facts.parkings];
+  if (site.walkIns.length === 0) return [fact("Walk-in", "not entered")];
   return site.walkIns.map((walkIn) => {
     const facts = content.facts.walkIns.find((w) => w.id === walkIn.id);
-    const climb = walkIn.climbM === null ? "" : `, ${heightText(walkIn.climbM, units)} up`;
-    return {
-      name: facts?.name ?? walkIn.id,
-      from: starts.find((place) => place.id === facts?.from)?.name ?? facts?.from ?? "not known",
-      distance:
-        walkIn.lengthM === null
-          ? `not known: ${walkIn.why.lengthM ?? "no line"}`
-          : `${walkDistanceText(walkIn.lengthM, units)}${climb}`,
-      minutes:
-        walkIn.minutes === null
-          ? `not known: ${walkIn.why.minutes ?? "no line"}`
-          : `${aboutMinutesText(walkIn.minutes)}${walkIn.minutesSource === "owner" ? ", owner's figure" : ""}`,
-      crossings:
-        walkIn.crossings === null
-          ? "not checked"
-          : walkIn.crossings === 0
-            ? "none"
-            : countText(walkIn.crossings, "crossing"),
-    };
+    const start = starts.find((place) => place.id === facts?.from)?.name ?? "a start that is not named";
+    const parts = [
+      `from ${start}`,
+      walkIn.lengthM === null
+        ? `distance not known (${walkIn.why.lengthM ?? "no line"})`
+        : walkDistanceText(walkIn.lengthM, units),
+      walkIn.climbM === null ? [] : `${heightText(walkIn.climbM, units)} up`,
+      walkIn.fallM === null ? [] : `${heightText(walkIn.fallM, units)} down`,
+      walkIn.minutes === null
+        ? `time not known (${walkIn.why.minutes ?? "no line"})`
+        : `${aboutMinutesText(walkIn.minutes)}${walkIn.minutesSource === "owner" ? " by the owner" : ""}`,
+      walkIn.crossings === null
+        ? "water NOT CHECKED"
+        : walkIn.crossings === 0
+          ? "no stream crossed"
+          : countText(walkIn.crossings, "stream crossing"),
+    ];
+    return fact(facts?.name ?? walkIn.id, parts.flat().join(", "));
   });
 }
 
-export interface LaneRow {
-  lane: string;
-  bearing: string;
-  range: string;
-  behind: string;
-  seen: string;
-}
-
-/** Shooting lanes with what lies behind them, as far as the grid and the owner know. */
-export function laneRows(area: AreaPack, site: PackSite, content: SiteContent): LaneRow[] {
+/** Each shooting lane with what lies behind it, as far as the grid and the owner know. */
+export function laneFacts(area: AreaPack, site: PackSite, content: SiteContent): FactRow[] {
   const { units, locale } = area.pack.area;
-  return content.facts.lanes.map((lane) => ({
-    lane: lane.id,
-    bearing: `${bearingText(lane.bearingDeg)}, ${Math.round(lane.widthDeg)} wide`,
-    range: rangeText(lane.maxRangeM, units),
-    behind: behindText(site, lane.id),
-    seen:
+  if (content.facts.lanes.length === 0) return [fact("Lanes", "not entered")];
+  return content.facts.lanes.map((lane) => {
+    const seen =
       lane.seenOnGround === null
-        ? "NOT CHECKED"
-        : `${lane.seenOnGround.by}, ${dateText(lane.seenOnGround.on, locale)}`,
-  }));
+        ? "not seen in daylight: NOT CHECKED"
+        : `seen by ${lane.seenOnGround.by}, ${dateText(lane.seenOnGround.on, locale)}`;
+    return fact(
+      `Lane ${lane.id}`,
+      `${bearingText(lane.bearingDeg)}, ${Math.round(lane.widthDeg)} wide, to ${rangeText(lane.maxRangeM, units)}; ground behind ${behindText(site, lane.id)}; ${seen}`,
+    );
+  });
 }
 
 /** Worst ground behind any bearing of a lane: none before far before earth. */
@@ -187,18 +172,13 @@ export function noShootLine(area: AreaPack, site: PackSite): string {
   return `Do not shoot ${listWords(rows.map((row) => `${row.span} (${row.reason})`))}.`;
 }
 
-export interface ApproachRow {
-  session: string;
-  name: string;
-  where: string;
-  use: string;
-}
-
 /** Where deer are expected from, by session. */
-export function approachRows(area: AreaPack, content: SiteContent, sessions: string[]): ApproachRow[] {
+export function approachFacts(area: AreaPack, content: SiteContent, sessions: string[]): FactRow[] {
   const { units } = area.pack.area;
-  return sessions.flatMap((session) =>
-    (content.facts.approaches[session] ?? []).map((approach) => {
+  return sessions.flatMap((session) => {
+    const approaches = content.facts.approaches[session] ?? [];
+    if (approaches.length === 0) return [fact(sentenceStart(session), "no approach entered: not assessed")];
+    return approaches.map((approach) => {
       const along = area.content.map?.features.find((f) => f.properties.id === approach.along)?.properties;
       const [near, far] = approach.distanceM;
       const direction =
@@ -207,14 +187,13 @@ export function approachRows(area: AreaPack, content: SiteContent, sessions: str
           : approach.bearingsDeg === undefined
             ? "direction not entered"
             : `from ${bearingText(approach.bearingsDeg[0])} to ${bearingText(approach.bearingsDeg[1])}`;
-      return {
-        session,
-        name: approach.name ?? along?.name ?? "approach",
-        where: `${direction}, ${rangeText(near, units)} to ${rangeText(far, units)}`,
-        use: inTenText(approach.use),
-      };
-    }),
-  );
+      const name = approach.name === undefined ? "" : `${approach.name}, `;
+      return fact(
+        sentenceStart(session),
+        `${name}${direction}, ${rangeText(near, units)} to ${rangeText(far, units)}, ${inTenText(approach.use)} deer`,
+      );
+    });
+  });
 }
 
 export interface LocalNoteRow {
@@ -228,7 +207,7 @@ export interface LocalNoteRow {
 export function localNoteRows(area: AreaPack, content: SiteContent): LocalNoteRow[] {
   return content.facts.localNotes.map((note) => ({
     cells: [
-      note.session,
+      sentenceStart(note.session),
       note.phase === undefined ? [] : `${note.phase} air`,
       note.windFrom === undefined ? [] : note.windFrom === "calm" ? "calm" : `wind from ${note.windFrom}`,
       note.class === undefined ? [] : note.class,

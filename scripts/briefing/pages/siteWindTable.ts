@@ -13,7 +13,8 @@ export interface VerdictCell {
 
 export interface SiteWindRow {
   wind: string;
-  degrees: string;
+  /** three digits, null for calm */
+  degrees: string | null;
   /** N, E, S, W and Calm have the heavier rule above */
   heavy: boolean;
   cells: VerdictCell[];
@@ -46,9 +47,9 @@ export function siteWindTable(
 }
 
 /** Head of a wind row: its name, whole degrees and rule. */
-export function windHead(wind: string): { wind: string; degrees: string; heavy: boolean } {
+export function windHead(wind: string): { wind: string; degrees: string | null; heavy: boolean } {
   const point = COMPASS_POINTS.find((p) => p === wind);
-  if (point === undefined) return { wind: "Calm", degrees: "no wind", heavy: true };
+  if (point === undefined) return { wind: "Calm", degrees: null, heavy: true };
   return {
     wind: point,
     degrees: bearingText(pointBearingDeg(point)),

@@ -3,11 +3,20 @@ import type { PackSite } from "../../content/schema/packSchema.ts";
 import { dateText, dayMonthText } from "../words/dateText.ts";
 import { airSpansOn } from "./airSpans.ts";
 import { type AreaFrame, areaSheetBase } from "./areaFrame.ts";
-import type { MonthStripsChart } from "./charts.ts";
+import type { AirSpan, MonthStripsChart } from "./charts.ts";
 import { lightEvents, packDay } from "./dayLight.ts";
 import { modelNumber } from "./modelNumber.ts";
 import type { AreaPack, Sheet } from "./sheetParts.ts";
-import { airSentence } from "./turnWords.ts";
+import { airSentence, turnRows } from "./turnWords.ts";
+
+/** The air of a date: its two turns, or the whole day in words where it does not turn just twice. */
+export interface SlopeAirRow {
+  date: string;
+  framed: boolean;
+  turns: { rising: string; falling: string } | null;
+  words: string;
+  doubtful: boolean;
+}
 
 /** One site through the year. */
 export interface SlopeAirSite {
@@ -19,7 +28,8 @@ export interface SlopeAirSite {
   chart: MonthStripsChart | null;
   /** why there is none, else null */
   noAir: string | null;
-  rows: { date: string; framed: boolean; air: string; doubtful: boolean }[];
+  /** the same figures as two halves that stand side by side */
+  halves: SlopeAirRow[][];
 }
 
 /** When does the air turn here, through the season? */
@@ -104,13 +114,35 @@ function slopeAirSite(frame: AreaFrame, site: PackSite, stepMin: number): SlopeA
               };
             }),
           },
-    rows: rows.map((row) => ({
-      date: dayMonthText(row.localDate, locale),
-      framed: row.framed,
-      air: airSentence(row.air, stepMin, timezone),
-      doubtful: doubtful.has(row.localDate),
-    })),
+    halves: halves(
+      rows.map((row) => ({
+        date: dayMonthText(row.localDate, locale),
+        framed: row.framed,
+        turns: twoTurns(row.air, stepMin, timezone),
+        words: airSentence(row.air, stepMin, timezone),
+        doubtful: doubtful.has(row.localDate),
+      })),
+    ),
   };
+}
+
+/** The turns of an ordinary day, falling to rising and rising to falling; null on any other day. */
+function twoTurns(
+  air: readonly AirSpan[],
+  stepMin: number,
+  timezone: string,
+): { rising: string; falling: string } | null {
+  const ordinary = ["falling", "turning", "rising", "turning", "falling"];
+  if (air.length !== 5 || air.some((span, i) => span.phase !== ordinary[i])) return null;
+  const [rising, falling] = turnRows(air, stepMin, timezone);
+  return rising === undefined || falling === undefined
+    ? null
+    : { rising: rising.span, falling: falling.span };
+}
+
+function halves<T>(rows: T[]): T[][] {
+  const middle = Math.ceil(rows.length / 2);
+  return rows.length < 2 ? [rows] : [rows.slice(0, middle), rows.slice(middle)];
 }
 
 /** The 1st and 16th of each month and the table date; trip days are left to their day sheets, since they hold forecast cloud. */
@@ -123,9 +155,9 @@ function yearDates(area: AreaPack, site: PackSite): string[] {
 
 function firstAnswer(area: AreaPack, sites: SlopeAirSite[], tableDate: string): string {
   const first = sites.find((site) => site.chart !== null);
-  const row = first?.rows.find((r) => r.framed);
+  const row = first?.halves.flat().find((r) => r.framed);
   if (first === undefined || row === undefined) {
     return `The slope air was not worked out for ${area.pack.area.name}.`;
   }
-  return `${tableDate}, site ${first.number}: ${row.air}.`;
+  return `${tableDate}, site ${first.number}: ${row.words}.`;
 }

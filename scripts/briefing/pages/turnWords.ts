@@ -5,8 +5,8 @@ import type { AirSpan } from "./charts.ts";
 export interface TurnRow {
   /** "falling to rising" */
   change: string;
-  /** "about 08:30 to 09:30": the turn to the printed step, outward */
-  about: string;
+  /** "08:30 to 09:30": the turn to the printed step, outward; an estimate, so "about" stands before it */
+  span: string;
   /** "08:10 to 09:40": earliest start and latest end, outward to 5 min */
   range: string;
 }
@@ -20,7 +20,7 @@ export function turnRows(spans: readonly AirSpan[], stepMin: number, timezone: s
     return [
       {
         change: changeText(before, after),
-        about: `about ${spanText(span.from, span.to, before, after, stepMin, timezone)}`,
+        span: spanText(span.from, span.to, before, after, stepMin, timezone),
         range: spanText(span.fromRange[0], span.toRange[1], before, after, 5, timezone),
       },
     ];
@@ -32,7 +32,7 @@ export function airSentence(spans: readonly AirSpan[], stepMin: number, timezone
   const turns = turnRows(spans, stepMin, timezone);
   let turn = 0;
   return spans
-    .map((span) => (span.phase === "turning" ? `turning ${turns[turn++]?.about}` : span.phase))
+    .map((span) => (span.phase === "turning" ? `turning about ${turns[turn++]?.span}` : span.phase))
     .join(", ");
 }
 

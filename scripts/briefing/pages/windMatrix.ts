@@ -14,8 +14,10 @@ export interface MatrixSite {
 }
 
 export interface MatrixColumn {
+  /** a few letters, or the name of an arrow of the slope-air strip */
   short: string;
   full: string;
+  arrow: boolean;
 }
 
 /** The cells of one site in one row; `barred` sites have no verdict cells. */
@@ -26,7 +28,8 @@ export interface MatrixGroup {
 
 export interface MatrixRow {
   wind: string;
-  degrees: string;
+  /** three digits, null for calm */
+  degrees: string | null;
   heavy: boolean;
   groups: MatrixGroup[];
 }
@@ -54,12 +57,17 @@ export function sessionShort(session: string): string {
 export function sessionMatrices(
   area: AreaPack,
   windClass: "light" | "fresh",
+  title: string,
   perSheet: number,
 ): WindMatrix[] {
   const sessions = area.details.sessions.map((session) => session.id);
-  const columns = sessions.map((session) => ({ short: sessionShort(session), full: sentenceStart(session) }));
+  const columns = sessions.map((session) => ({
+    short: sessionShort(session),
+    full: sentenceStart(session),
+    arrow: false,
+  }));
   return split(area, perSheet).map((sites, sheet, all) => ({
-    caption: `${sentenceStart(windClass)} wind by session${sheetText(sheet, all.length)}`,
+    caption: `${title} by session${sheetText(sheet, all.length)}`,
     sites: sites.map((site) => matrixSite(area, site)),
     columns,
     rows: WINDS.map((wind) => ({
@@ -79,7 +87,7 @@ export function phaseMatrices(
   session: string,
   perSheet: number,
 ): WindMatrix[] {
-  const columns = PHASES.map((phase) => ({ short: phase, full: sentenceStart(phase) }));
+  const columns = PHASES.map((phase) => ({ short: phase, full: sentenceStart(phase), arrow: true }));
   return split(area, perSheet).map((sites, sheet, all) => ({
     caption: `${sentenceStart(windClass)} wind, ${session}, by phase of the slope air${sheetText(sheet, all.length)}`,
     sites: sites.map((site) => matrixSite(area, site)),

@@ -1,5 +1,7 @@
 import type { SharedData } from "../../content/areaContent.ts";
+import type { PackSite } from "../../content/schema/packSchema.ts";
 import { dateText } from "../words/dateText.ts";
+import { listWords } from "../words/listWords.ts";
 import { windSpeedText } from "../words/measureText.ts";
 import { type AreaFrame, areaSheetBase } from "./areaFrame.ts";
 import { barredSites } from "./barredSites.ts";
@@ -25,6 +27,8 @@ export interface WindTableSheet extends Sheet {
   computedFor: string;
   hasLocalNote: boolean;
   barred: { number: number; name: string; reason: string }[];
+  /** "2 Lower Bench: not with the long-chain climbing stand." */
+  closedStands: string[];
 }
 
 /** The wind table of an area; an edition without sites has none. */
@@ -37,12 +41,13 @@ export function windTableSheets(frame: AreaFrame, shared: SharedData): WindTable
   const light = speed("lightWindMps");
   const fresh = speed("freshWindMps");
   const gaps = gapLines(area);
+  const barred = barredSites(area);
   const a5 = frame.paper === "a5";
   const section = (id: "light" | "fresh", title: string): StrengthSection => ({
     id,
     title,
     list: windList(area, id),
-    matrices: sessionMatrices(area, id, a5 ? 8 : 12),
+    matrices: sessionMatrices(area, id, title, a5 ? 8 : 12),
   });
   return [
     {
@@ -54,7 +59,7 @@ export function windTableSheets(frame: AreaFrame, shared: SharedData): WindTable
           core: gaps[0] ?? "Some site suits every wind of the tables.",
           rest: gaps.length > 1 ? `${gaps.length - 1} more below.` : null,
         },
-        exception: barredSentence(area.pack.sites?.length ?? 0, barredSites(area).length),
+        exception: barredSentence(barred),
         cautions: [],
       }),
       gaps,
@@ -67,12 +72,29 @@ export function windTableSheets(frame: AreaFrame, shared: SharedData): WindTable
       ),
       computedFor: `Computed for ${dateText(pack.tableDate, locale)}, clear sky, wind at 10 m in the open.`,
       hasLocalNote: pack.sites.some((site) => site.sessionTable.some((row) => row.localNote)),
-      barred: barredSites(area),
+      barred,
+      closedStands: closedStandLines(pack.sites, barred, shared),
     },
   ];
 }
 
-function barredSentence(sites: number, barred: number): string | null {
-  if (barred === 0) return null;
-  return barred === sites ? "Every site is barred now." : "Barred sites are named below and never offered.";
+function barredSentence(barred: { number: number; name: string }[]): string | null {
+  return barred.length === 0
+    ? null
+    : `Do not sit at ${listWords(barred.map((site) => `${site.number} ${site.name}`))}: reasons below.`;
+}
+
+/** Stands that a site is closed for although others may be used there. */
+function closedStandLines(
+  sites: readonly PackSite[],
+  barred: { number: number }[],
+  shared: SharedData,
+): string[] {
+  return sites.flatMap((site) => {
+    const names = shared.stands
+      .filter(({ id }) => site.checks.some((check) => check.result === "STOP" && check.subject === id))
+      .map((stand) => stand.name);
+    if (names.length === 0 || barred.some((other) => other.number === site.number)) return [];
+    return [`${site.number} ${site.name}: not with the ${listWords(names, "or the")}.`];
+  });
 }

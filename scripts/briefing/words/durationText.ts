@@ -19,5 +19,6 @@ export function hoursMinutesText(minutes: number): string {
 export function aboutMinutesText(minutes: readonly [number, number]): string {
   const low = Math.floor(minutes[0] / 5) * 5;
   const high = Math.ceil(minutes[1] / 5) * 5;
-  return low === high ? `about ${high} min` : `about ${low} to ${high} min`;
+  if (low === high) return `about ${durationText(high)}`;
+  return high < 90 ? `about ${low} to ${high} min` : `about ${durationText(low)} to ${durationText(high)}`;
 }
