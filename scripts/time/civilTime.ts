@@ -1,4 +1,7 @@
-import { Temporal } from "temporal-polyfill";
+import { dayStartMs, stretchesBetween, wallInstants } from "./zoneRules.ts";
+import { zoneStretches } from "./zoneStretches.ts";
+
+export { isTimezone } from "./zoneRules.ts";
 
 // Civil days are "YYYY-MM-DD" in an IANA zone, clocks "HH:MM" (24 h), instants are `Date` (UTC).
 
@@ -19,26 +22,16 @@ export interface CivilMoment {
 export type Weekday = "mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun";
 
 const WEEKDAYS: readonly Weekday[] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+const A_MONDAY = "1970-01-05";
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
+const OFFSETS_APART_MS = 32 * HOUR_MS; // no zone was ever 16 h from UTC
+
+const stretchAt = zoneStretches(stretchesBetween);
 
 /** Whether the text is a real civil date, "YYYY-MM-DD"; 29 February only in a leap year. */
 export function isLocalDate(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  try {
-    Temporal.PlainDate.from(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** Whether the text is an IANA zone name this machine knows, in its own capitals; a bare offset is none. */
-export function isTimezone(text: string): boolean {
-  if (!/^[A-Za-z]/.test(text)) return false;
-  try {
-    return Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(text).timeZoneId === text;
-  } catch {
-    return false;
-  }
+  return utcMidnightMs(text) !== null;
 }
 
 /**
@@ -49,7 +42,7 @@ export function isTimezone(text: string): boolean {
  * @example startOfDay("2026-09-06", "America/Santiago") // 2026-09-06T04:00:00Z, 01:00 on the clock
  */
 export function startOfDay(localDate: string, timezone: string): Date {
-  return instantOf(plainDate(localDate).toZonedDateTime(zone(timezone)));
+  return new Date(ordinaryInstantMs(dateMs(localDate), timezone) ?? dayStartMs(localDate, timezone));
 }
 
 /** First instant of the next civil day; the day is startOfDay <= at < endOfDay and lasts 23, 24, 24.5 or 25 h. */
@@ -59,12 +52,9 @@ export function endOfDay(localDate: string, timezone: string): Date {
 
 /** 12:00 of the civil day on the zone's clock. It is the request a sun library answers with that day's solar noon. */
 export function noonOf(localDate: string, timezone: string): Date {
-  return instantOf(
-    plainDate(localDate).toZonedDateTime({
-      timeZone: zone(timezone),
-      plainTime: Temporal.PlainTime.from("12:00"),
-    }),
-  );
+  const noon = resolveClock(localDate, "12:00", timezone);
+  if (noon.kind === "one") return noon.at;
+  return noon.kind === "repeated" ? noon.first : new Date(wallInstants(localDate, "12:00", timezone).laterMs);
 }
 
 /**
@@ -77,24 +67,21 @@ export function resolveClock(localDate: string, clock: string, timezone: string)
   if (!/^([01]\d|2[0-3]):[0-5]\d$/.test(clock)) {
     throw new RangeError(`clock must be HH:MM from 00:00 to 23:59, found ${JSON.stringify(clock)}`);
   }
-  const wall = plainDate(localDate).toPlainDateTime(Temporal.PlainTime.from(clock));
-  const timeZone = zone(timezone);
-  const earlier = wall.toZonedDateTime(timeZone, { disambiguation: "earlier" });
-  const later = wall.toZonedDateTime(timeZone, { disambiguation: "later" });
-  if (earlier.epochMilliseconds === later.epochMilliseconds) return { kind: "one", at: instantOf(earlier) };
-  if (!earlier.toPlainDateTime().equals(wall)) return { kind: "gap" };
-  return { kind: "repeated", first: instantOf(earlier), second: instantOf(later) };
+  const [hours, minutes] = [Number(clock.slice(0, 2)), Number(clock.slice(3))];
+  const ordinaryMs = ordinaryInstantMs(dateMs(localDate) + (hours * 60 + minutes) * 60_000, timezone);
+  if (ordinaryMs !== null) return { kind: "one", at: new Date(ordinaryMs) };
+  const { earlierMs, laterMs, isGap } = wallInstants(localDate, clock, timezone);
+  if (earlierMs === laterMs) return { kind: "one", at: new Date(earlierMs) };
+  if (isGap) return { kind: "gap" };
+  return { kind: "repeated", first: new Date(earlierMs), second: new Date(laterMs) };
 }
 
 /** Date, clock and offset that are read in the zone at an instant. */
 export function civilAt(at: Date, timezone: string): CivilMoment {
-  const there = inZone(at, timezone);
-  return {
-    localDate: there.toPlainDate().toString(),
-    clock: there.toPlainTime().toString({ smallestUnit: "minute", roundingMode: "floor" }),
-    utcOffset: there.offset,
-    utcOffsetMin: there.offsetNanoseconds / 6e10,
-  };
+  const atMs = instantMs(at);
+  const { offsetMs, utcOffset } = stretchAt(atMs, timezone);
+  const [localDate = "", time = ""] = new Date(atMs + offsetMs).toISOString().split("T");
+  return { localDate, clock: time.slice(0, 5), utcOffset, utcOffsetMin: offsetMs / 60_000 };
 }
 
 /**
@@ -103,8 +90,9 @@ export function civilAt(at: Date, timezone: string): CivilMoment {
  * @example isoInZone(new Date("2026-04-03T17:31:12Z"), "Pacific/Auckland") // "2026-04-04T06:31:12+13:00"
  */
 export function isoInZone(at: Date, timezone: string): string {
-  const nearestSecond = new Date(Math.round(at.getTime() / 1000) * 1000);
-  return inZone(nearestSecond, timezone).toString({ timeZoneName: "never", smallestUnit: "second" });
+  const nearestSecondMs = Math.round(instantMs(at) / 1000) * 1000;
+  const { offsetMs, isoOffset } = stretchAt(nearestSecondMs, timezone);
+  return new Date(nearestSecondMs + offsetMs).toISOString().replace(".000Z", isoOffset);
 }
 
 /**
@@ -112,31 +100,36 @@ export function isoInZone(at: Date, timezone: string): string {
  * day that it shortens at its start.
  */
 export function clockChangeAt(localDate: string, timezone: string): Date | null {
-  const start = plainDate(localDate).toZonedDateTime(zone(timezone));
-  const change = start.subtract({ nanoseconds: 1 }).getTimeZoneTransition("next");
-  if (change === null) return null;
-  return change.epochMilliseconds < endOfDay(localDate, timezone).getTime() ? instantOf(change) : null;
+  const startMs = startOfDay(localDate, timezone).getTime();
+  const endMs = endOfDay(localDate, timezone).getTime();
+  for (let fromMs = startMs; fromMs < endMs; ) {
+    const stretch = stretchAt(fromMs, timezone);
+    if (stretch.startsAtChange && stretch.fromMs >= startMs) return new Date(stretch.fromMs);
+    fromMs = stretch.toMs;
+  }
+  return null;
 }
 
 /** The civil date n days later (earlier when n is negative). */
 export function addDays(localDate: string, n: number): string {
   if (!Number.isInteger(n)) throw new RangeError(`n must be a whole number of days, found ${n}`);
-  return plainDate(localDate).add({ days: n }).toString();
+  return new Date(dateMs(localDate) + n * DAY_MS).toISOString().split("T")[0]!;
 }
 
 /** Civil days from a to b; negative when b is earlier. */
 export function daysBetween(a: string, b: string): number {
-  return plainDate(a).until(plainDate(b), { largestUnit: "day" }).days;
+  return (dateMs(b) - dateMs(a)) / DAY_MS;
 }
 
 /** Day of the year, 1 to 366. */
 export function dayOfYear(localDate: string): number {
-  return plainDate(localDate).dayOfYear;
+  return daysBetween(`${localDate.slice(0, 4)}-01-01`, localDate) + 1;
 }
 
 /** Day of the week of a civil date. */
 export function weekday(localDate: string): Weekday {
-  return WEEKDAYS[plainDate(localDate).dayOfWeek - 1]!;
+  const days = daysBetween(A_MONDAY, localDate);
+  return WEEKDAYS[((days % 7) + 7) % 7]!;
 }
 
 /**
@@ -150,26 +143,33 @@ export function eachDay(from: string, to: string): string[] {
   return Array.from({ length }, (_, n) => addDays(from, n));
 }
 
-function plainDate(localDate: string): Temporal.PlainDate {
-  if (!isLocalDate(localDate)) {
-    throw new RangeError(`localDate must be a real date YYYY-MM-DD, found ${JSON.stringify(localDate)}`);
-  }
-  return Temporal.PlainDate.from(localDate);
+/** Midnight UTC of a civil date, null when there is no such date. */
+function utcMidnightMs(localDate: string): number | null {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(localDate)) return null;
+  const midnight = new Date(`${localDate}T00:00:00Z`); // the 30th of February becomes a day of March
+  const isReal = !Number.isNaN(midnight.getTime()) && midnight.toISOString().startsWith(localDate);
+  return isReal ? midnight.getTime() : null;
 }
 
-function zone(timezone: string): string {
-  if (!isTimezone(timezone)) {
-    throw new RangeError(`timezone must be an IANA zone name, found ${JSON.stringify(timezone)}`);
-  }
-  return timezone;
+function dateMs(localDate: string): number {
+  const ms = utcMidnightMs(localDate);
+  if (ms !== null) return ms;
+  throw new RangeError(`localDate must be a real date YYYY-MM-DD, found ${JSON.stringify(localDate)}`);
 }
 
-function inZone(at: Date, timezone: string): Temporal.ZonedDateTime {
-  if (Number.isNaN(at.getTime()))
-    throw new RangeError("the instant must be a valid Date, found an invalid one");
-  return Temporal.Instant.fromEpochMilliseconds(at.getTime()).toZonedDateTimeISO(zone(timezone));
+function instantMs(at: Date): number {
+  const ms = at.getTime();
+  if (Number.isNaN(ms)) throw new RangeError("the instant must be a valid Date, found an invalid one");
+  return ms;
 }
 
-function instantOf(moment: Temporal.ZonedDateTime): Date {
-  return new Date(moment.epochMilliseconds);
+/**
+ * The instant of a wall clock reading, written as if it were UTC, when no clock change is near; null when one is, so that
+ * the reading may be none or two.
+ */
+function ordinaryInstantMs(wallMs: number, timezone: string): number | null {
+  const stretch = stretchAt(wallMs, timezone);
+  const ms = wallMs - stretch.offsetMs;
+  const isFarFromChange = ms - stretch.fromMs > OFFSETS_APART_MS && stretch.toMs - ms > OFFSETS_APART_MS;
+  return isFarFromChange ? ms : null;
 }
