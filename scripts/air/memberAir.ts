@@ -4,7 +4,7 @@ import { clearNetWm2, directWm2, packedMembers } from "./memberDrive.ts";
 import type { AirSpan } from "./memberSpans.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import type { SkyCases } from "./skyCases.ts";
-import { fallGrowthShare, risingSpeedMps, steadyFallingSpeedMps } from "./slopeAirSpeed.ts";
+import { fallGrowthShare, risingSpeedMps, steadyFallingSpeedMps, steepnessFactor } from "./slopeAirSpeed.ts";
 import type { Phase, SlopeSite } from "./slopeSite.ts";
 import { emptySunSamples, fillSunSample } from "./sunSamples.ts";
 
@@ -51,6 +51,8 @@ export function memberAir(
   const ifFallingMps = new Float64Array(size);
   const samples = emptySunSamples(1);
   const packed = packedMembers(members);
+  // The members tilt the ground for its sunshine alone: steepness acts on the speed as the site has it.
+  const steepness = steepnessFactor(site.landform, site.slopeDeg ?? 0, constants);
   let row = 0;
   for (let step = 0; step < table.steps; step++) {
     const atMs = table.startMs + step * table.stepMin * MINUTE_MS;
@@ -62,8 +64,7 @@ export function memberAir(
       const direct = directWm2(samples, 0, packed, m);
       const drive = {
         landform: site.landform,
-        // The members tilt the ground for its sunshine alone: steepness acts on the speed as the site has it.
-        slopeDeg: site.slopeDeg ?? 0,
+        steepness,
         cover: site.cover,
         clearNetWm2: clearNetWm2(samples, 0, packed, m, direct, cases.clearCoolingWm2, series.albedo),
         globalShare: cases.globalShare[member.cloudCase],
@@ -73,14 +74,17 @@ export function memberAir(
       ifFallingMps[m * table.steps + step] = steadyFallingSpeedMps(drive, constants);
     }
   }
-  const inTime = spans.map((own) =>
-    own.map((s) => {
-      const fromMs = series.startMs + s.fromMin * MINUTE_MS;
-      const toMs = series.startMs + s.toMin * MINUTE_MS;
-      return { phase: s.phase, fromMs, toMs, modelFromMs: fromMs, modelToMs: toMs };
-    }),
-  );
+  const inTime = spans.map((own) => spansInTime(own, series.startMs));
   return withSpans({ ...table, count: members.length, ifRisingMps, ifFallingMps }, inTime, constants);
+}
+
+/** Spells counted from the start of a series, as instants. */
+export function spansInTime(spans: readonly AirSpan[], startMs: number): MemberSpan[] {
+  return spans.map((span) => {
+    const fromMs = startMs + span.fromMin * MINUTE_MS;
+    const toMs = startMs + span.toMin * MINUTE_MS;
+    return { phase: span.phase, fromMs, toMs, modelFromMs: fromMs, modelToMs: toMs };
+  });
 }
 
 /** The same air with other spells: phases and speeds are read anew. */

@@ -1,9 +1,9 @@
 import { normalizeDeg } from "../geo/bearings.ts";
 import { type DriveSeries, driveChanges, sunFactorAt } from "./driveChanges.ts";
 import { type EnsembleMember, ensembleMembers } from "./ensembleMembers.ts";
-import { type MemberAir, memberAir } from "./memberAir.ts";
+import { type MemberAir, memberAir, spansInTime } from "./memberAir.ts";
 import { directWm2, packedMembers } from "./memberDrive.ts";
-import { memberSpans } from "./memberSpans.ts";
+import { type AirSpan, memberSpans } from "./memberSpans.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { type AirDirections, type PhaseSpan, phaseSpans } from "./phaseSpans.ts";
 import { skyCases } from "./skyCases.ts";
@@ -26,18 +26,22 @@ export interface SlopeAirQuestion {
   constants: ModelConstants;
 }
 
-/** The slope air of one site on one local day. */
-export interface SlopeAirDay {
+/** The phases of the slope air of one site on one local day. */
+export interface SlopePhases {
   start: Date;
   end: Date;
   spans: readonly PhaseSpan[];
-  members: MemberAir;
   directions: AirDirections;
   /** First minute with clear-sky beam on the slope by its own skyline, and the minute after the last; null without any. */
   sunOn: Date | null;
   sunLeaves: Date | null;
   /** Why the day has no rising or no falling air, or no sun on the slope. */
   why: Partial<Record<"rising" | "falling" | "sunOn" | "sunLeaves", string>>;
+}
+
+/** The slope air of one site on one local day, with phase and speed in every member of the ensemble. */
+export interface SlopeAirDay extends SlopePhases {
+  members: MemberAir;
 }
 
 /**
@@ -48,21 +52,40 @@ export interface SlopeAirDay {
  * @throws {RangeError} an unknown slope or aspect, a sun table that is too short, weather out of range
  */
 export function slopeAirDay(question: SlopeAirQuestion): SlopeAirDay {
-  const { site, constants } = question;
   const series = driveSeries(question, 1);
-  const spans = driveChanges(series).map((changes, m) =>
-    memberSpans(changes, series.members[m] as EnsembleMember, series.minutes, constants),
+  const spans = spansOf(series);
+  const members = memberAir(series, question.site, spans, tableOf(series));
+  return { ...phasesOf(members, question, series), members };
+}
+
+/**
+ * The phases of a local day alone, as {@link slopeAirDay} gives them: of the members only the plain run has speeds, which
+ * takes half the time.
+ */
+export function slopePhases(question: SlopeAirQuestion): SlopePhases {
+  const series = driveSeries(question, 1);
+  const spans = spansOf(series);
+  const plainSeries = { ...series, members: series.members.slice(0, 1) };
+  const plain = memberAir(plainSeries, question.site, spans.slice(0, 1), tableOf(series));
+  return phasesOf(
+    { ...plain, spans: spans.map((own) => spansInTime(own, series.startMs)) },
+    question,
+    series,
   );
-  const runInMs = constants.runInMin * MINUTE_MS;
-  const tableStartMs = series.startMs + runInMs / 2;
-  const tableMs = series.startMs + series.minutes * MINUTE_MS - tableStartMs;
-  const steps = Math.floor(tableMs / (constants.stepMin * MINUTE_MS)) + 1;
-  const members = memberAir(series, site, spans, {
-    startMs: tableStartMs,
-    steps,
-    stepMin: constants.stepMin,
-  });
-  return dayOf(members, question, series);
+}
+
+function spansOf(series: DriveSeries): AirSpan[][] {
+  return driveChanges(series).map((changes, m) =>
+    memberSpans(changes, series.members[m] as EnsembleMember, series.minutes, series.constants),
+  );
+}
+
+/** The steps at which speeds are kept: from halfway through the run-in to the end of the series. */
+function tableOf(series: DriveSeries): { startMs: number; steps: number; stepMin: number } {
+  const { runInMin, stepMin } = series.constants;
+  const startMs = series.startMs + (runInMin * MINUTE_MS) / 2;
+  const lengthMs = series.startMs + series.minutes * MINUTE_MS - startMs;
+  return { startMs, steps: Math.floor(lengthMs / (stepMin * MINUTE_MS)) + 1, stepMin };
 }
 
 /** The stretch that is stepped through for a question; see `DriveSeries`. */
@@ -103,7 +126,7 @@ export function airDirections(site: SlopeSite): AirDirections {
   return { fallToDeg: normalizeDeg(fallToDeg), riseToDeg: normalizeDeg(fallToDeg + 180), why: null };
 }
 
-function dayOf(members: MemberAir, question: SlopeAirQuestion, series: DriveSeries): SlopeAirDay {
+function phasesOf(members: MemberAir, question: SlopeAirQuestion, series: DriveSeries): SlopePhases {
   const day = { start: question.dayStart, end: question.dayEnd };
   const directions = airDirections(question.site);
   const spans = phaseSpans(members, day, directions, question.constants);
@@ -120,14 +143,14 @@ function dayOf(members: MemberAir, question: SlopeAirQuestion, series: DriveSeri
     const isCloudy = series.sky.some((s) => s.coolingShare[0] < question.constants.coolingShareMin);
     why.falling = `${isCloudy ? "cloud: the slope air hardly moves" : "the slope does not cool enough for the air to fall"}${others("falling", members, day)}`;
   }
-  return { ...day, spans, members, directions, sunOn, sunLeaves, why };
+  return { ...day, spans, directions, sunOn, sunLeaves, why };
 }
 
 function others(phase: "rising" | "falling", members: MemberAir, day: { start: Date; end: Date }): string {
   const have = members.spans.filter((own) =>
     own.some((s) => s.phase === phase && s.toMs > day.start.getTime() && s.fromMs < day.end.getTime()),
   ).length;
-  return have > 0 ? `; ${have} of ${members.count} runs have some` : "";
+  return have > 0 ? `; ${have} of ${members.spans.length} runs have some` : "";
 }
 
 function sunOnSlope(

@@ -14,7 +14,8 @@ export function steepnessFactor(landform: Landform, slopeDeg: number, constants:
 /** Ground and sky that set the speed of the slope air. */
 export interface SlopeAirDrive {
   landform: Landform;
-  slopeDeg: number;
+  /** How the steepness speeds it: `steepnessFactor`. */
+  steepness: number;
   cover: Cover;
   /** Clear-sky net radiation, W/m2. */
   clearNetWm2: number;
@@ -32,8 +33,7 @@ export function risingSpeedMps(drive: SlopeAirDrive, constants: ModelConstants):
   const c = constants;
   const full = drive.landform === "floor" ? c.floorRiseMps : c.riseSpeedMps;
   const heat = Math.min(c.speedDriveMax, Math.max(0, drive.clearNetWm2 / c.riseSpeedNetWm2));
-  const steep = steepnessFactor(drive.landform, drive.slopeDeg, c);
-  return full * Math.cbrt(heat) * steep * c.slopeAirCover[drive.cover] * drive.globalShare;
+  return full * Math.cbrt(heat) * drive.steepness * c.slopeAirCover[drive.cover] * drive.globalShare;
 }
 
 /**
@@ -44,8 +44,7 @@ export function steadyFallingSpeedMps(drive: SlopeAirDrive, constants: ModelCons
   const full = drive.landform === "floor" ? c.floorFallMps : c.fallSpeedMps;
   const lack = (c.fallNetWm2 - drive.clearNetWm2) / (c.fallNetWm2 + c.fallSpeedNetWm2);
   const cooling = Math.min(c.speedDriveMax, Math.max(0, lack));
-  const steep = steepnessFactor(drive.landform, drive.slopeDeg, c);
-  return full * Math.cbrt(cooling) * steep * c.slopeAirCover[drive.cover] * drive.coolingShare;
+  return full * Math.cbrt(cooling) * drive.steepness * c.slopeAirCover[drive.cover] * drive.coolingShare;
 }
 
 /** Share of its steady speed that falling air has some minutes after it began, 0.4 to 1. @source Nadeau et al. 2013 */

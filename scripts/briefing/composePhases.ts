@@ -1,5 +1,5 @@
 import type { PhaseSpan } from "../air/phaseSpans.ts";
-import type { SlopeAirDay } from "../air/slopeAirDay.ts";
+import type { SlopePhases } from "../air/slopeAirDay.ts";
 import type { SiteDetails } from "../content/schema/detailsSchema.ts";
 import type { PackSite } from "../content/schema/packSchema.ts";
 import { rangeToModelSteps, toModelStep } from "./modelTime.ts";
@@ -10,11 +10,11 @@ type PackPhases = NonNullable<PackSite["phases"]>[number];
 type PackSpan = PackPhases["spans"][number];
 
 /** The spans of one day as pack.json holds them: model times on 5 min steps, the day covered without gap or overlap. */
-export function packPhases(localDate: string, air: SlopeAirDay, timezone: string): PackPhases {
+export function packPhases(localDate: string, air: SlopePhases, timezone: string): PackPhases {
   return { localDate, spans: air.spans.map((span) => packSpan(span, air, timezone)) };
 }
 
-function packSpan(span: PhaseSpan, air: SlopeAirDay, timezone: string): PackSpan {
+function packSpan(span: PhaseSpan, air: SlopePhases, timezone: string): PackSpan {
   return {
     phase: span.phase,
     from: packInstant(insideDay(span.from, air), timezone),
@@ -30,7 +30,7 @@ function packSpan(span: PhaseSpan, air: SlopeAirDay, timezone: string): PackSpan
 /** Turns that fewer than 14 of the 17 members have, by the time the plain run gives them. */
 export function doubtfulTurns(
   localDate: string,
-  air: SlopeAirDay,
+  air: SlopePhases,
   timezone: string,
 ): SiteDetails["doubtfulTurns"] {
   return air.spans
@@ -45,7 +45,7 @@ export function packRange(range: readonly [Date, Date] | null, timezone: string)
 }
 
 /** Local midnight is no model time: some zones keep offsets that are no whole multiple of 5 min from it. */
-function insideDay(at: Date, air: SlopeAirDay): Date {
+function insideDay(at: Date, air: SlopePhases): Date {
   if (at.getTime() === air.start.getTime() || at.getTime() === air.end.getTime()) return at;
   return toModelStep(at);
 }

@@ -1,4 +1,4 @@
-import type { SlopeAirDay } from "../air/slopeAirDay.ts";
+import type { SlopeAirDay, SlopePhases } from "../air/slopeAirDay.ts";
 import type { SlopeSite } from "../air/slopeSite.ts";
 import type { TableSession } from "../air/windTableRows.ts";
 import type { SiteContent } from "../content/areaContent.ts";
@@ -16,7 +16,7 @@ import { weatherOfDay } from "./forecastSeries.ts";
 import { declinationAt } from "./magneticNorth.ts";
 import type { PackContext } from "./packContext.ts";
 import { packAngle, packBearing, packMetres, packPosition } from "./packNumbers.ts";
-import { airOfDay, approachesOf, localNotesOf } from "./siteAir.ts";
+import { airOfDay, approachesOf, localNotesOf, phasesOfDay } from "./siteAir.ts";
 import { type SiteGround, siteGround, slopeSite } from "./siteGround.ts";
 
 export interface ComposedSite {
@@ -32,11 +32,11 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
   const ground = siteGround(site, area.ground, area.content.facts.elevationM ?? null, constants);
   const { site: slope, why: slopeWhy } = slopeSite(site, ground);
   const air =
-    slope === null ? null : new Map(context.phaseDates.map((date) => [date, airOn(slope, date, context)]));
+    slope === null ? null : new Map(context.phaseDates.map((date) => [date, phasesOn(slope, date, context)]));
   const tables = composeTables(
     {
       site: slope ?? unknownSlope(site, ground),
-      air: air?.get(tableDate) ?? null,
+      air: slope === null ? null : clearAir(slope, context),
       airWhy: slopeWhy,
       sessions: tableSessions(site, context),
       localNotes: localNotesOf(site, tableDate, timezone),
@@ -88,12 +88,19 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
   };
 }
 
-function airOn(slope: SlopeSite, localDate: string, context: PackContext): SlopeAirDay {
+function phasesOn(slope: SlopeSite, localDate: string, context: PackContext): SlopePhases {
   const weather = weatherOfDay(context.forecastOf(localDate), localDate);
-  return airOfDay(slope, localDate, context.timezone, weather, context.sunTableOf, context.constants);
+  return phasesOfDay(slope, localDate, context.timezone, weather, context.sunTableOf, context.constants);
 }
 
-/** Date-free tables are for a clear sky, whatever the forecast of that day. */
+/** Date-free tables are for a clear sky, whatever the forecast of their day. */
+function clearAir(
+  slope: SlopeSite,
+  { tableDate, timezone, sunTableOf, constants }: PackContext,
+): SlopeAirDay {
+  return airOfDay(slope, tableDate, timezone, [], sunTableOf, constants);
+}
+
 function tableSessions(site: SiteContent, context: PackContext): TableSession[] {
   return context.sessions.map((session) => {
     const stretch = tableStretch(session) ?? { from: context.asOf, to: context.asOf };

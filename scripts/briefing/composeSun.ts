@@ -1,4 +1,4 @@
-import type { SlopeAirDay } from "../air/slopeAirDay.ts";
+import type { SlopePhases } from "../air/slopeAirDay.ts";
 import { COVERS } from "../air/slopeSite.ts";
 import type { SiteContent } from "../content/areaContent.ts";
 import type { SiteDetails } from "../content/schema/detailsSchema.ts";
@@ -12,7 +12,7 @@ import { packInstant } from "./packInstant.ts";
  */
 export function composeSun(
   site: SiteContent,
-  air: ReadonlyMap<string, SlopeAirDay> | null,
+  air: ReadonlyMap<string, SlopePhases> | null,
   airWhy: string | null,
   context: PackContext,
 ): SiteDetails["sun"] {

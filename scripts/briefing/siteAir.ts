@@ -1,7 +1,13 @@
 import type { LocalNote } from "../air/localNote.ts";
 import type { ModelConstants } from "../air/modelConstants.ts";
 import type { Approach } from "../air/reachShare.ts";
-import { type SlopeAirDay, slopeAirDay } from "../air/slopeAirDay.ts";
+import {
+  type SlopeAirDay,
+  type SlopeAirQuestion,
+  type SlopePhases,
+  slopeAirDay,
+  slopePhases,
+} from "../air/slopeAirDay.ts";
 import { CLEAR_SKY, type SlopeSite, type WeatherRow } from "../air/slopeSite.ts";
 import type { SiteContent } from "../content/areaContent.ts";
 import type { CompassPoint } from "../geo/compassPoints.ts";
@@ -10,16 +16,30 @@ import { approachOf } from "./approachSector.ts";
 import { type MapShape, shapeById } from "./mapShapes.ts";
 import type { SunTableOf } from "./sunTables.ts";
 
-/** The slope air of a site on a local day under the weather given, a clear sky without any. */
-export function airOfDay(
+/**
+ * The slope air of a site on a local day under the weather given, a clear sky without any, with all members of the ensemble: for
+ * verdicts.
+ */
+export function airOfDay(...asked: AirOfDay): SlopeAirDay {
+  return slopeAirDay(questionOf(...asked));
+}
+
+/** The phases of the same day alone: for strips and months. */
+export function phasesOfDay(...asked: AirOfDay): SlopePhases {
+  return slopePhases(questionOf(...asked));
+}
+
+type AirOfDay = Parameters<typeof questionOf>;
+
+function questionOf(
   site: SlopeSite,
   localDate: string,
   timezone: string,
   weather: readonly WeatherRow[],
   sunOf: SunTableOf,
   constants: ModelConstants,
-): SlopeAirDay {
-  return slopeAirDay({
+): SlopeAirQuestion {
+  return {
     site,
     sun: sunOf(localDate),
     dayStart: startOfDay(localDate, timezone),
@@ -27,7 +47,7 @@ export function airOfDay(
     dayOfYear: dayOfYear(localDate),
     weather: weather.length === 0 ? CLEAR_SKY : weather,
     constants,
-  });
+  };
 }
 
 /** The approaches of a session as sectors; one that has neither bearings nor a drawn feature near is left out. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { memberAirAt } from "../../scripts/air/memberAir.ts";
-import { type SlopeAirDay, slopeAirDay } from "../../scripts/air/slopeAirDay.ts";
+import { type SlopeAirDay, slopeAirDay, slopePhases } from "../../scripts/air/slopeAirDay.ts";
 import { slopeAirYear } from "../../scripts/air/slopeAirYear.ts";
 import { CLEAR_SKY, type Phase, type SlopeSite } from "../../scripts/air/slopeSite.ts";
 import {
@@ -154,6 +154,24 @@ describe("a clear day worked again by hand", () => {
     });
   });
 });
+
+test.each(["slope", "floor", "crest"] as const)(
+  "the phases alone are those of the whole day (%s)",
+  (landform) => {
+    const site: SlopeSite = { ...planeSite(90), landform, floorDriftToDeg: landform === "floor" ? 90 : null };
+    const question = {
+      site,
+      sun: octoberSun,
+      dayStart: OCTOBER_START,
+      dayEnd: OCTOBER_END,
+      dayOfYear: 288,
+      weather: { ...CLEAR_SKY, cloudShare: 0.3 },
+      constants,
+    };
+    const { members: _, ...day } = slopeAirDay(question);
+    expect(slopePhases(question)).toEqual(day);
+  },
+);
 
 describe("what must hold of any day", () => {
   const aspects = [0, 45, 90, 135, 180, 225, 270, 315];

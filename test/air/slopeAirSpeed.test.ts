@@ -7,6 +7,7 @@ import {
   type SlopeAirDrive,
   slopeAirFade,
   steadyFallingSpeedMps,
+  steepnessFactor,
 } from "../../scripts/air/slopeAirSpeed.ts";
 import { COVERS, type Cover } from "../../scripts/air/slopeSite.ts";
 import { constants } from "./planeSite.ts";
@@ -14,7 +15,8 @@ import { constants } from "./planeSite.ts";
 function drive(clearNetWm2: number, slopeDeg: number, cover: Cover, cloud = 0): SlopeAirDrive {
   const globalShare = cloudGlobalShare(cloud, constants);
   const coolingShare = cloudCoolingShare(cloud, constants);
-  return { landform: "slope", slopeDeg, cover, clearNetWm2, globalShare, coolingShare };
+  const steepness = steepnessFactor("slope", slopeDeg, constants);
+  return { landform: "slope", steepness, cover, clearNetWm2, globalShare, coolingShare };
 }
 
 describe("speed of the slope air", () => {
@@ -60,8 +62,14 @@ describe("speed of the slope air", () => {
   });
 
   test("crest and flat ground have no slope air of their own", () => {
-    const crest = { ...drive(300, 2, "open"), landform: "crest" as const };
-    expect(risingSpeedMps(crest, constants)).toBe(0);
-    expect(steadyFallingSpeedMps({ ...crest, landform: "flat" }, constants)).toBe(0);
+    for (const landform of ["crest", "flat"] as const) {
+      const level = {
+        ...drive(300, 2, "open"),
+        landform,
+        steepness: steepnessFactor(landform, 2, constants),
+      };
+      expect(risingSpeedMps(level, constants)).toBe(0);
+      expect(steadyFallingSpeedMps(level, constants)).toBe(0);
+    }
   });
 });
