@@ -16,8 +16,8 @@ export interface HeightCurve extends MsSpan {
   readonly turns: readonly Knot[];
 }
 
-/** The two hours in which a turn lies. */
-interface Bend {
+/** The two hours in which a turn lies, the outermost look in their middle. */
+export interface Bend {
   before: Knot;
   here: Knot;
   after: Knot;
@@ -70,7 +70,7 @@ export function crossings(
   { fromMs, toMs }: MsSpan = curve,
 ): Crossing[] {
   const { heightDegAt, bends } = curve;
-  const turns = bends.filter((bend) => mayReach(bend, levelDeg)).map(({ turn }) => turn());
+  const turns = bends.filter((bend) => hasTurnAcross(bend, levelDeg)).map(({ turn }) => turn());
   const knots = turns.length === 0 ? curve.knots : [...curve.knots, ...turns].sort((a, b) => a.ms - b.ms);
   const found: Crossing[] = [];
   for (let i = 1; i < knots.length; i++) {
@@ -90,6 +90,40 @@ export function nearestCrossing(found: Crossing[], ms: number): Date | null {
   return found.toSorted((a, b) => distanceMs(a) - distanceMs(b))[0]?.at ?? null;
 }
 
+/** The last turn up to an instant and the first after it, those that the curve has. */
+export function bendsAround({ bends }: HeightCurve, ms: number): Bend[] {
+  const isBy = ({ before, here, after, turn }: Bend): boolean =>
+    (ms >= before.ms && ms <= after.ms ? turn().ms : here.ms) <= ms;
+  const first = bends.findIndex((bend) => !isBy(bend));
+  return first < 0 ? bends.slice(-1) : bends.slice(Math.max(0, first - 1), first + 1);
+}
+
+/** Whether the body turns within `marginDeg` of a height. */
+export function turnsNear(bend: Bend, levelDeg: number, marginDeg: number): boolean {
+  const outDeg = outFromHereDeg(bend, levelDeg);
+  if (outDeg < -marginDeg || outDeg > outMostDeg(bend) + marginDeg) return false;
+  return Math.abs(bend.turn().heightDeg - levelDeg) <= marginDeg;
+}
+
+/** Whether the turn may lie across a height that the look in the middle does not pass. */
+function hasTurnAcross(bend: Bend, levelDeg: number): boolean {
+  const outDeg = outFromHereDeg(bend, levelDeg);
+  return outDeg >= 0 && outDeg <= outMostDeg(bend);
+}
+
+/** How far a height lies beyond the look in the middle, on the side to which the body turns. */
+function outFromHereDeg({ here, isTop }: Bend, levelDeg: number): number {
+  return isTop ? levelDeg - here.heightDeg : here.heightDeg - levelDeg;
+}
+
+/**
+ * The farthest that the turn can lie beyond the look in the middle: it is within half an hour of it, and in that time the body
+ * does not go as far as in the whole hour on the other side.
+ */
+function outMostDeg({ before, here, after }: Bend): number {
+  return Math.max(Math.abs(here.heightDeg - before.heightDeg), Math.abs(here.heightDeg - after.heightDeg));
+}
+
 function bendAt(heightDegAt: (ms: number) => number, before: Knot, here: Knot, after: Knot): Bend | null {
   const isTop = here.heightDeg >= before.heightDeg && here.heightDeg > after.heightDeg;
   const isBottom = here.heightDeg <= before.heightDeg && here.heightDeg < after.heightDeg;
@@ -100,17 +134,4 @@ function bendAt(heightDegAt: (ms: number) => number, before: Knot, here: Knot, a
     return found;
   };
   return { before, here, after, isTop, turn };
-}
-
-/**
- * Whether the turn may lie beyond a height that the hour itself does not pass. A turn is within half an hour of the outermost
- * hour, and in that time the body does not go as far as in the whole hour on the other side.
- */
-function mayReach({ before, here, after, isTop }: Bend, levelDeg: number): boolean {
-  const outDeg = isTop ? levelDeg - here.heightDeg : here.heightDeg - levelDeg;
-  const steepestDeg = Math.max(
-    Math.abs(here.heightDeg - before.heightDeg),
-    Math.abs(here.heightDeg - after.heightDeg),
-  );
-  return outDeg >= 0 && outDeg <= steepestDeg;
 }

@@ -1,5 +1,13 @@
 import type { Position } from "../geo/position.ts";
-import { type Crossing, crossings, type HeightCurve, heightCurve, type MsSpan } from "./heightCurve.ts";
+import {
+  bendsAround,
+  type Crossing,
+  crossings,
+  type HeightCurve,
+  heightCurve,
+  type MsSpan,
+  turnsNear,
+} from "./heightCurve.ts";
 import { airlessSunAltitudeDeg, sunEdgeOverCentreDeg } from "./sunAndMoon.ts";
 import type { SunMark } from "./sunEvents.ts";
 
@@ -38,12 +46,8 @@ export function isSunAbove(curve: SunCurve, mark: SunMark, ms: number): boolean 
  * slow, and a small error in angle is a large one in time.
  */
 export function isGrazing(curve: SunCurve, mark: SunMark, at: Date): boolean {
-  const { turns } = curve[mark.of];
-  const before = turns.filter((turn) => turn.ms <= at.getTime()).at(-1);
-  const after = turns.find((turn) => turn.ms > at.getTime());
-  return [before, after].some(
-    (turn) => turn !== undefined && Math.abs(turn.heightDeg - levelDeg(mark)) <= GRAZING_DEG,
-  );
+  const bends = bendsAround(curve[mark.of], at.getTime());
+  return bends.some((bend) => turnsNear(bend, levelDeg(mark), GRAZING_DEG));
 }
 
 /** Whether the sun turns back within 0.5 degrees of a mark anywhere between two instants, reaching it or not. */
