@@ -129,9 +129,14 @@ function bendAt(heightDegAt: (ms: number) => number, before: Knot, here: Knot, a
   const isBottom = here.heightDeg <= before.heightDeg && here.heightDeg < after.heightDeg;
   if (!isTop && !isBottom) return null;
   let found: Knot | null = null;
-  const turn = (): Knot => {
-    found ??= turnBetween(heightDegAt, before, here, after, isTop ? 1 : -1);
-    return found;
+  return {
+    before,
+    here,
+    after,
+    isTop,
+    turn() {
+      found ??= turnBetween(heightDegAt, before, here, after, isTop ? 1 : -1);
+      return found;
+    },
   };
-  return { before, here, after, isTop, turn };
 }
