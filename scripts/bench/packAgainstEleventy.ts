@@ -1,0 +1,65 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { projectFolders } from "../publish/projectFolders.ts";
+import { readPages, writeBareEleventy } from "./bareEleventy.ts";
+import { type Measured, median, shown } from "./measured.ts";
+import { type ProcessRun, timedProcess } from "./timedProcess.ts";
+
+const PAIRS = 5;
+const RATIO_GOAL = 3;
+const PEAK_GOAL_MB = 600;
+
+/**
+ * Time of a whole `npm run pack` over that of Eleventy alone writing the very same pages, run in turn so that both meet the
+ * same machine, and the peak memory of the pack.
+ *
+ * @throws {Error} when one of them fails, or when Eleventy alone does not write the same pages
+ */
+export async function packAgainstEleventy(): Promise<Measured[]> {
+  const folder = await mkdtemp(join(tmpdir(), "bench-"));
+  try {
+    const packed = join(folder, "packed");
+    const bare = join(folder, "bare");
+    const pack = () => timedProcess("npm", ["run", "pack", "--", "--out", packed], projectFolders.root);
+    await pack();
+    const pages = await readPages(packed);
+    await writeBareEleventy(bare, pages, join(projectFolders.root, "node_modules"));
+    const eleventy = () => timedProcess("npm", ["run", "build"], bare);
+    await eleventy();
+    const alone = await readPages(join(bare, "out"));
+    if (JSON.stringify(alone) !== JSON.stringify(pages)) throw new Error("Eleventy alone wrote other pages");
+
+    const packs: ProcessRun[] = [];
+    const bares: ProcessRun[] = [];
+    for (let pair = 0; pair < PAIRS; pair++) {
+      packs.push(await pack());
+      bares.push(await eleventy());
+    }
+    return figures(packs, bares, pages.length);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+function figures(packs: readonly ProcessRun[], bares: readonly ProcessRun[], pageCount: number): Measured[] {
+  const ratios = packs.map(({ timeS }, pair) => timeS / (bares[pair]?.timeS ?? Number.NaN));
+  const [packS, bareS] = [packs, bares].map((runs) => shown(median(runs.map(({ timeS }) => timeS))));
+  const peaks = packs.map(({ peakMb }) => peakMb);
+  return [
+    {
+      what: "Whole pack against Eleventy alone",
+      figure: median(ratios),
+      unit: "times its time",
+      goal: RATIO_GOAL,
+      how: `${pageCount} equal pages, ${PAIRS} pairs in turn: ratios ${ratios.map(shown).join(", ")}; medians ${packS} s and ${bareS} s`,
+    },
+    {
+      what: "Peak memory of a pack",
+      figure: Math.max(...peaks),
+      unit: "MB",
+      goal: PEAK_GOAL_MB,
+      how: `largest process of ${PAIRS} runs`,
+    },
+  ];
+}
