@@ -22,6 +22,7 @@ export interface CivilMoment {
 export type Weekday = "mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun";
 
 const WEEKDAYS: readonly Weekday[] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+const TIME_OF_ISO = "T00:00:00.000Z";
 const A_MONDAY = "1970-01-05";
 const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
@@ -80,8 +81,10 @@ export function resolveClock(localDate: string, clock: string, timezone: string)
 export function civilAt(at: Date, timezone: string): CivilMoment {
   const atMs = instantMs(at);
   const { offsetMs, utcOffset } = stretchAt(atMs, timezone);
-  const [localDate = "", time = ""] = new Date(atMs + offsetMs).toISOString().split("T");
-  return { localDate, clock: time.slice(0, 5), utcOffset, utcOffsetMin: offsetMs / 60_000 };
+  const wall = new Date(atMs + offsetMs).toISOString();
+  const localDate = wall.slice(0, -TIME_OF_ISO.length);
+  const clock = wall.slice(1 - TIME_OF_ISO.length, 6 - TIME_OF_ISO.length);
+  return { localDate, clock, utcOffset, utcOffsetMin: offsetMs / 60_000 };
 }
 
 /**
@@ -92,7 +95,7 @@ export function civilAt(at: Date, timezone: string): CivilMoment {
 export function isoInZone(at: Date, timezone: string): string {
   const nearestSecondMs = Math.round(instantMs(at) / 1000) * 1000;
   const { offsetMs, isoOffset } = stretchAt(nearestSecondMs, timezone);
-  return new Date(nearestSecondMs + offsetMs).toISOString().replace(".000Z", isoOffset);
+  return new Date(nearestSecondMs + offsetMs).toISOString().slice(0, -".000Z".length) + isoOffset;
 }
 
 /**
@@ -113,7 +116,7 @@ export function clockChangeAt(localDate: string, timezone: string): Date | null 
 /** The civil date n days later (earlier when n is negative). */
 export function addDays(localDate: string, n: number): string {
   if (!Number.isInteger(n)) throw new RangeError(`n must be a whole number of days, found ${n}`);
-  return new Date(dateMs(localDate) + n * DAY_MS).toISOString().split("T")[0]!;
+  return new Date(dateMs(localDate) + n * DAY_MS).toISOString().slice(0, -TIME_OF_ISO.length);
 }
 
 /** Civil days from a to b; negative when b is earlier. */
@@ -147,8 +150,7 @@ export function eachDay(from: string, to: string): string[] {
 function utcMidnightMs(localDate: string): number | null {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(localDate)) return null;
   const midnight = new Date(`${localDate}T00:00:00Z`); // the 30th of February becomes a day of March
-  const isReal = !Number.isNaN(midnight.getTime()) && midnight.toISOString().startsWith(localDate);
-  return isReal ? midnight.getTime() : null;
+  return midnight.getUTCDate() === Number(localDate.slice(-2)) ? midnight.getTime() : null;
 }
 
 function dateMs(localDate: string): number {
