@@ -18,9 +18,9 @@ export interface CheckRow {
 /** Rows in the order of severity; none is dropped. */
 export function checkRows(checks: readonly PackCheck[], area: AreaPack, shared: SharedData): CheckRow[] {
   return orderChecks(checks).map((check) => ({
-    title: rowTitle(check, area, shared),
+    title: checkTitle(check.id),
     result: check.result,
-    text: check.text,
+    text: rowText(check, area, shared),
     pen: check.result === "NOT CHECKED",
   }));
 }
@@ -39,8 +39,8 @@ export function worstCautions(
     .slice(0, 2)
     .map((check) => ({
       level: "warning",
-      title: `${rowTitle(check, area, shared)}: ${check.result}`,
-      text: check.text,
+      title: `${checkTitle(check.id)}: ${check.result}`,
+      text: rowText(check, area, shared),
     }));
 }
 
@@ -64,8 +64,8 @@ export function subjectName(subject: string, area: AreaPack, shared: SharedData)
   return feature?.name ?? null;
 }
 
-function rowTitle(check: PackCheck, area: AreaPack, shared: SharedData): string {
+/** The sentence of a check, led by the stand, lane or way that it is about; what is about the site stands alone. */
+function rowText(check: PackCheck, area: AreaPack, shared: SharedData): string {
   const name = subjectName(check.subject, area, shared);
-  const title = checkTitle(check.id);
-  return name === null || name.startsWith("site ") ? title : `${title}, ${sentenceStart(name)}`;
+  return name === null || name.startsWith("site ") ? check.text : `${sentenceStart(name)}: ${check.text}`;
 }

@@ -105,7 +105,7 @@ export function emergencyRows(area: AreaPack): { label: string; value: string | 
   if (area.pack.edition === "owner") {
     for (const contact of emergency.contacts ?? []) {
       rows.push({
-        label: contact.role ?? "Contact",
+        label: sentenceStart(contact.role ?? "contact"),
         value: [contact.name, contact.phone].filter(Boolean).join(", "),
       });
     }

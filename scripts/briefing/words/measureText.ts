@@ -39,8 +39,9 @@ export function trunkText(lengthMm: number, units: Units): string {
 
 /** Wind: m/s to the half under 10, whole above; mph whole. */
 export function windSpeedText(speedMps: number, units: Units): string {
-  if (units === "us") return `${whole((finite(speedMps) * 3600) / MILE_M)} mph`;
-  return speedMps < 10 ? `${trimmed(Math.round(finite(speedMps) * 2) / 2, 1)} m/s` : `${whole(speedMps)} m/s`;
+  const speed = finite(speedMps);
+  if (units === "us") return `${whole((speed * 3600) / MILE_M)} mph`;
+  return speed < 10 ? `${trimmed(Math.round(speed * 2) / 2, 1)} m/s` : `${whole(speed)} m/s`;
 }
 
 /** Speed of slope air: 0.1 m/s, or mph to 0.5, since whole miles an hour would hide it. */

@@ -19,6 +19,8 @@ export function windRunsText(winds: readonly string[]): string {
     if (has[(i + 15) % 16] && runs.length > 0) runs.at(-1)?.push(COMPASS_POINTS[i]!);
     else runs.push([COMPASS_POINTS[i]!]);
   }
-  runs.sort((a, b) => COMPASS_POINTS.indexOf(a[0]!) - COMPASS_POINTS.indexOf(b[0]!));
+  // a run over north is read first, as north heads every table
+  const place = (run: CompassPoint[]): number => (run.includes("N") ? 0 : COMPASS_POINTS.indexOf(run[0]!));
+  runs.sort((a, b) => place(a) - place(b));
   return listWords(runs.flatMap((run) => (run.length > 2 ? [`${run[0]} to ${run.at(-1)}`] : run)));
 }
