@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { COMPASS_POINTS } from "../../geo/compassPoints.ts";
 
 /**
  * pack.json: every number of an area's pages, machine-readable. Every key is always there; null means not known, does not
@@ -18,25 +19,7 @@ export const phase = z.enum(["falling", "turning", "rising"]);
 export const windClass = z.enum(["calm", "light", "fresh"]);
 export const edition = z.enum(["owner", "party", "member", "public"]);
 export const checkResult = z.enum(["OK", "CAUTION", "STOP", "NOT CHECKED"]);
-const windFrom = z.enum([
-  "N",
-  "NNE",
-  "NE",
-  "ENE",
-  "E",
-  "ESE",
-  "SE",
-  "SSE",
-  "S",
-  "SSW",
-  "SW",
-  "WSW",
-  "W",
-  "WNW",
-  "NW",
-  "NNW",
-  "calm",
-]);
+const windFrom = z.enum([...COMPASS_POINTS, "calm"]);
 
 const shootingLight = z.strictObject({
   start: instantText.nullable(),

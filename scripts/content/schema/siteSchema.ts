@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { COMPASS_POINTS } from "../../geo/compassPoints.ts";
 import { photo } from "./photoSchema.ts";
 import {
   bearingDeg,
@@ -26,24 +27,6 @@ export const OVERLOOKS = [
 ] as const;
 export const PHASES = ["falling", "turning", "rising"] as const;
 export const WIND_CLASSES = ["calm", "light", "fresh"] as const;
-export const WIND_POINTS = [
-  "N",
-  "NNE",
-  "NE",
-  "ENE",
-  "E",
-  "ESE",
-  "SE",
-  "SSE",
-  "S",
-  "SSW",
-  "SW",
-  "WSW",
-  "W",
-  "WNW",
-  "NW",
-  "NNW",
-] as const;
 export const TREE_TICKS = [
   "dead",
   "deadLimbs",
@@ -136,7 +119,7 @@ const walkIn = z
 const localNote = z.strictObject({
   session: id,
   phase: z.enum(PHASES).optional(),
-  windFrom: z.enum([...WIND_POINTS, "calm"]).optional(),
+  windFrom: z.enum([...COMPASS_POINTS, "calm"]).optional(),
   class: z.enum(WIND_CLASSES).optional(),
   verdict: z.enum(["suits", "marginal", "avoid", "not assessed"]).optional(),
   turnsAt: clockTime.optional(),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { COMPASS_POINTS } from "../../geo/compassPoints.ts";
 import { photo } from "./photoSchema.ts";
 import {
   besideOthers,
@@ -13,7 +14,6 @@ import {
   schemaLink,
   text,
 } from "./primitives.ts";
-import { WIND_POINTS } from "./siteSchema.ts";
 
 const kg = numberBetween(0, 250, "kilograms").nullable();
 
@@ -26,7 +26,7 @@ export const forecastRow = z
     windFrom: z
       .union([
         numberBetween(0, 360, "degrees the wind blows from"),
-        z.enum([...WIND_POINTS, "calm", "variable"]),
+        z.enum([...COMPASS_POINTS, "calm", "variable"]),
       ])
       .nullable()
       .describe('degrees, one of the 16 points, "calm" or "variable": where the wind blows from'),
