@@ -7,6 +7,7 @@ import type { MapShape } from "./mapShapes.ts";
 import { densified } from "./mapShapes.ts";
 
 const STEP_M = 10;
+const NO_BEARING_M = 1; // nearer than this a place is the site itself
 
 /**
  * An approach as the air model wants it. A map feature it runs along gives the sector: all of the feature within the stated
@@ -30,7 +31,9 @@ export function sectorOf(
 ): [number, number] | null {
   const bearings = densified(shape, STEP_M)
     .map((position) => distanceAndBearing(site, position))
-    .filter((line) => line.distanceM >= distanceM[0] && line.distanceM <= distanceM[1])
+    .filter(
+      (line) => line.distanceM >= Math.max(NO_BEARING_M, distanceM[0]) && line.distanceM <= distanceM[1],
+    )
     .map((line) => normalizeDeg(line.bearingDeg))
     .sort((a, b) => a - b);
   const first = bearings[0];

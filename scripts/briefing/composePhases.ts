@@ -9,9 +9,27 @@ import { packBearing, packSpeed } from "./packNumbers.ts";
 type PackPhases = NonNullable<PackSite["phases"]>[number];
 type PackSpan = PackPhases["spans"][number];
 
-/** The spans of one day as pack.json holds them: model times on 5 min steps, the day covered without gap or overlap. */
+/**
+ * The spans of one day as pack.json holds them: model times on 5 min steps, the day covered without gap or overlap. A spell
+ * beside midnight that is too short for a step is left out.
+ */
 export function packPhases(localDate: string, air: SlopePhases, timezone: string): PackPhases {
-  return { localDate, spans: air.spans.map((span) => packSpan(span, air, timezone)) };
+  const spans = air.spans
+    .map((span) => packSpan(span, air, timezone))
+    .filter((span) => span.from !== span.to);
+  return {
+    localDate,
+    spans: spans.map((span, i) => ({
+      ...span,
+      ...(i === 0 ? { fromRange: null } : {}),
+      ...(i === spans.length - 1 ? { toRange: null } : {}),
+      why: {
+        ...span.why,
+        ...(i === 0 ? { fromRange: "midnight" } : {}),
+        ...(i === spans.length - 1 ? { toRange: "midnight" } : {}),
+      },
+    })),
+  };
 }
 
 function packSpan(span: PhaseSpan, air: SlopePhases, timezone: string): PackSpan {

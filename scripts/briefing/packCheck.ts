@@ -7,7 +7,8 @@ export function packCheck(check: PackCheck): PackCheck {
     name,
     typeof value === "number" ? packInput(name, value) : value,
   ]);
-  return { ...check, inputs: Object.fromEntries(inputs) as PackCheck["inputs"] };
+  const { id, result, text, subject } = check;
+  return { id, result, text, subject, inputs: Object.fromEntries(inputs) as PackCheck["inputs"] };
 }
 
 function packInput(name: string, value: number): number {

@@ -11,8 +11,10 @@ export function packBearing(deg: number): number {
   return turned >= 360 ? 0 : turned;
 }
 
+/** A position, -180 <= lon < 180 also after rounding. */
 export function packPosition(position: { lat: number; lon: number }): { lat: number; lon: number } {
-  return { lat: rounded(position.lat, 6), lon: rounded(position.lon, 6) };
+  const lon = rounded(position.lon, 6);
+  return { lat: rounded(position.lat, 6), lon: lon >= 180 ? -180 : lon };
 }
 
 /** Rounds half away from zero and never returns minus zero. */
