@@ -23,6 +23,7 @@ import { packInstant } from "./packInstant.ts";
 import { packMetres, packPosition } from "./packNumbers.ts";
 import { sunAnchorsOf } from "./sunAnchorsOf.ts";
 import { sunTablesOf } from "./sunTables.ts";
+import { composeTrips } from "./trips/composeTrips.ts";
 
 /** What a pack is asked to be; null where content or the build decides. */
 export interface ComposeOptions {
@@ -55,6 +56,7 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
     context.sessions.map((session) => session.id),
   );
   const days = composeDays(content, trips, year, context.sunOf);
+  const tripDays = composeTrips(context, composed);
   return {
     content,
     pack: {
@@ -67,13 +69,13 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
       year,
       tableDate: table,
       tzVersion: options.tzVersion,
-      why: { trips: "trip days are not computed by this version of the program" },
+      why: {},
       area: packArea(area, table),
       days: days.days,
       sites,
       coverage: covered.coverage,
-      trips: null,
-      notChecked: notChecked(sites),
+      trips: tripDays.trips,
+      notChecked: notChecked(sites, tripDays.trips, content),
     },
     details: {
       schemaVersion: 1,
@@ -88,6 +90,7 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
       shootingNotes: days.shootingNotes,
       gapSentences: covered.gapSentences,
       sites: composed.map((entry) => entry.details),
+      trips: tripDays.details,
     },
   };
 }

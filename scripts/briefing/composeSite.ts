@@ -22,6 +22,10 @@ import { type SiteGround, siteGround, slopeSite } from "./siteGround.ts";
 export interface ComposedSite {
   site: PackSite;
   details: SiteDetails;
+  /** the ground of the site as the air model takes it */
+  slope: SlopeSite;
+  /** why the slope, and with it the slope air, is not known; null when it is known */
+  slopeWhy: string | null;
 }
 
 const NOT_IN_THIS_VERSION = "not computed by this version of the program";
@@ -33,9 +37,10 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
   const { site: slope, why: slopeWhy } = slopeSite(site, ground);
   const air =
     slope === null ? null : new Map(context.phaseDates.map((date) => [date, phasesOn(slope, date, context)]));
+  const judgedSlope = slope ?? unknownSlope(site, ground);
   const tables = composeTables(
     {
-      site: slope ?? unknownSlope(site, ground),
+      site: judgedSlope,
       air: slope === null ? null : clearAir(slope, context),
       airWhy: slopeWhy,
       sessions: tableSessions(site, context),
@@ -85,6 +90,8 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
       sitRanges: tables.sitRanges,
       tree: composeTree(site, constants),
     },
+    slope: judgedSlope,
+    slopeWhy,
   };
 }
 

@@ -15,6 +15,23 @@ export interface DemoForecastDay {
   issuedAt?: string;
 }
 
+/**
+ * The owner's sits in short form: each line a day and a session, then "hunter site walk-in" with commas between. A choice that
+ * a check will stop is written like any other.
+ */
+export function demoSits(lines: readonly string[]): TripFile["sits"] {
+  return lines.flatMap((line) => {
+    const [localDate = "", session = "", ...rest] = line.split(" ");
+    return rest
+      .join(" ")
+      .split(", ")
+      .map((text) => {
+        const [hunter = "", site = "", walkIn = ""] = text.split(" ");
+        return { localDate, session, hunter, site, walkIn };
+      });
+  });
+}
+
 /** The trip file, with a forecast row for every hour. */
 export function tripFileOf({ facts, forecast }: DemoTrip): Partial<TripFile> {
   const rows: ForecastRow[] = forecast.days.flatMap(({ localDate, rows: text, issuedAt }) =>

@@ -132,6 +132,7 @@ export function stubPack(content: AreaContent, options: Pick<PackOptions, "built
     shootingNotes: [],
     gapSentences: [],
     sites: [],
+    trips: null,
   };
   return { content, pack, details };
 }

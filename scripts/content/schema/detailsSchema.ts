@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { tripDetails } from "./tripDetailsSchema.ts";
 
 /**
  * details.json, beside pack.json: what pages show beyond the shape of pack.json, so that every printed number can be read
@@ -66,6 +67,8 @@ export const detailsFile = z.strictObject({
   /** area-wide gaps in words */
   gapSentences: z.array(z.string()),
   sites: z.array(siteDetails).nullable(),
+  /** what the pages of trip days show; null when no trip is packed */
+  trips: z.array(tripDetails).nullable(),
 });
 
 export type DetailsFile = z.infer<typeof detailsFile>;

@@ -1,5 +1,5 @@
 import type { TripFile } from "../../content/schema/tripSchema.ts";
-import type { DemoTrip } from "../demoTrip.ts";
+import { type DemoTrip, demoSits } from "../demoTrip.ts";
 
 type Hunter = TripFile["hunters"][number];
 
@@ -59,7 +59,19 @@ export const trips: DemoTrip[] = [
       base: "billhook-hut",
       vehicle,
       allowedSites: ["wallow-side", "tin-saddle", "billhook-forks", "flat-west", "flat-east"],
+      // Marrit's stand does not fit the forks, Wallow Side's limb is dead, Teague's harness runs out on Saturday, Monday storms.
+      sits: demoSits([
+        "2027-04-02 morning marrit flat-east track, teague billhook-forks flat",
+        "2027-04-02 evening marrit billhook-forks flat, teague flat-west bank",
+        "2027-04-03 morning marrit tin-saddle spur, teague flat-west bank",
+        "2027-04-03 evening marrit flat-east track, teague wallow-side bank",
+        "2027-04-04 morning marrit flat-west bank, teague tin-saddle spur",
+        "2027-04-04 evening marrit flat-east track",
+        "2027-04-05 morning marrit flat-west bank",
+        "2027-04-05 evening marrit tin-saddle spur",
+      ]),
       askAfterMin: 90,
+      callAfterMin: 180,
       checkIn: "Hut radio at 20:00 each evening.",
       notes: "Clocks go back on Sunday 4 April at 03:00. Party Kettle, block B.",
     },
@@ -100,6 +112,12 @@ export const trips: DemoTrip[] = [
       base: "billhook-hut",
       vehicle,
       allowedSites: ["tin-saddle", "billhook-forks", "flat-west", "flat-east"],
+      sits: demoSits([
+        "2027-04-16 morning marrit tin-saddle spur, isla flat-east track",
+        "2027-04-16 evening isla flat-east track",
+        "2027-04-17 morning isla flat-west bank",
+        "2027-04-18 morning marrit tin-saddle spur, isla flat-east track",
+      ]),
       askAfterMin: 60,
       checkIn: "Hut radio at 20:00 each evening.",
       notes: "Party Kettle, block B. Isla is new.",

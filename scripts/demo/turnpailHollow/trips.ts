@@ -1,5 +1,5 @@
 import type { TripFile } from "../../content/schema/tripSchema.ts";
-import type { DemoTrip } from "../demoTrip.ts";
+import { type DemoTrip, demoSits } from "../demoTrip.ts";
 
 type Hunter = TripFile["hunters"][number];
 
@@ -73,6 +73,17 @@ export const trips: DemoTrip[] = [
       base: "camp",
       vehicle,
       allowedSites: ALL_SITES,
+      // Orchard Corner's dead limb and Sunday's thunder stop what was written for them.
+      sits: demoSits([
+        "2027-11-05 morning odell lower-bench run, fenna icehouse-gully gully",
+        "2027-11-05 evening odell landing-west stones, fenna orchard-corner brook",
+        "2027-11-06 morning odell upper-bench spur",
+        "2027-11-06 evening fenna hatch-gap north",
+        "2027-11-07 morning odell hatch-gap north, fenna landing-west stones",
+        "2027-11-07 evening odell upper-bench spur",
+        "2027-11-08 morning fenna icehouse-gully gully",
+        "2027-11-08 evening odell lower-bench run, fenna hatch-gap north",
+      ]),
       askAfterMin: 60,
       checkIn: "Camp board, when you leave and when you are back.",
       notes: "Clocks go back on Sunday, November 7, at 02:00.",
@@ -116,7 +127,17 @@ export const trips: DemoTrip[] = [
       base: "camp",
       vehicle,
       allowedSites: ALL_SITES,
+      // Garrick is too heavy for the stand he asks for. Landing West and Landing East are never taken together.
+      sits: demoSits([
+        "2027-11-12 morning odell upper-bench spur, garrick hatch-gap north",
+        "2027-11-12 evening fenna lower-bench run",
+        "2027-11-13 morning odell landing-west stones, fenna icehouse-gully gully",
+        "2027-11-13 evening fenna upper-bench spur, garrick hatch-gap north",
+        "2027-11-15 morning odell lower-bench run",
+        "2027-11-15 evening fenna landing-east track",
+      ]),
       askAfterMin: 90,
+      callAfterMin: 180,
       checkIn: "Camp board, when you leave and when you are back.",
       notes: "Rifles on Saturday and Monday alone. Friday and Sunday are for the bow.",
     },

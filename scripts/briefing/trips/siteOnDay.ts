@@ -1,0 +1,58 @@
+import type { AreaContent } from "../../content/areaContent.ts";
+import type { Check } from "../../safety/check.ts";
+import { siteChecks, siteStop } from "../../safety/siteChecks.ts";
+import { mayBeOn, permissionState } from "../heldPermission.ts";
+import type { TripFrame, TripSite } from "./tripFrame.ts";
+
+/** What keeps a site off the list of a day, by the id of the check it falls under, in words. */
+export interface SiteBar {
+  check: string;
+  reason: string;
+}
+
+/** The checks of a site on a trip day, and what bars it that day whatever the weather; null bars nothing. */
+export interface SiteOnDay {
+  site: TripSite;
+  checks: Check[];
+  bar: SiteBar | null;
+}
+
+/**
+ * A site on one day: a permission that is over bars it under C30, the boundary of where one may be; else a STOP of its own
+ * checks, judged for that very day.
+ */
+export function siteOnDay(site: TripSite, localDate: string, frame: TripFrame): SiteOnDay {
+  const { context, limits } = frame;
+  const { content } = context.area;
+  const { id, facts } = site.content;
+  const checks = siteChecks(
+    {
+      siteId: id,
+      site: facts,
+      stands: context.shared.stands,
+      area: content.facts,
+      haulLineM: null,
+      onDate: localDate,
+    },
+    limits,
+  );
+  if (mayBeOn(content, facts.block ?? null, localDate) === false) {
+    return { site, checks, bar: { check: "C30", reason: permissionWords(content, facts.block, localDate) } };
+  }
+  const stop = siteStop(checks, id);
+  return { site, checks, bar: stop === null ? null : { check: stop.id, reason: stop.text } };
+}
+
+function permissionWords(area: AreaContent, block: string | undefined, localDate: string): string {
+  const { permission, blocks } = area.facts;
+  const ofBlock = permission.filter((entry) => entry.block !== undefined && entry.block === block);
+  const deciding = ofBlock.length > 0 ? ofBlock : permission.filter((entry) => entry.block === undefined);
+  const name = ofBlock.length > 0 ? (blocks.find(({ id }) => id === block)?.name ?? block) : "this ground";
+  const last = deciding.toSorted((a, b) => (a.to < b.to ? 1 : -1))[0];
+  if (last === undefined) return `No permission for ${name}.`;
+  const state = permissionState(last, localDate);
+  if (state === "withdrawn") return `Permission for ${name} is withdrawn.`;
+  return state === "over"
+    ? `Permission for ${name} ended on ${last.to}.`
+    : `Permission for ${name} begins only on ${last.from}.`;
+}
