@@ -10,7 +10,7 @@ import { eventCell, missingEventReasons } from "./dayLight.ts";
 import { legalCell, NOT_CONFIRMED } from "./legalText.ts";
 import type { AreaPack, Sheet } from "./sheetParts.ts";
 
-/** A day of the almanac as figures; "none" is an event that does not happen. */
+/** A day of the almanac as figures, its date as the day of the month; "none" is an event that does not happen. */
 export interface AlmanacRow {
   date: string;
   weekday: string;
@@ -126,11 +126,11 @@ function monthSheet(frame: AreaFrame, days: PackDay[], month: number): AlmanacMo
 }
 
 function almanacRow(area: AreaPack, day: PackDay): AlmanacRow {
-  const { timezone, locale } = area.pack.area;
+  const { timezone } = area.pack.area;
   const clockOrNone = (text: string | null): string =>
     text === null ? "none" : clockText(instantOf(text), timezone);
   return {
-    date: dayMonthText(day.localDate, locale),
+    date: String(Number(day.localDate.slice(8))),
     weekday: weekdayName(day.localDate).slice(0, 3),
     firstLight: eventCell(area, day, "firstLight"),
     sunrise: eventCell(area, day, "sunrise"),
