@@ -11,14 +11,9 @@ export function jsonText(value: unknown): string {
 }
 
 function lines(value: unknown, indent: string, lead: string): string {
-  const flat = oneLine(value);
-  if (
-    indent.length + lead.length + flat.length <= LINE_WIDTH ||
-    value === null ||
-    typeof value !== "object"
-  ) {
-    return flat;
-  }
+  if (value === null || typeof value !== "object") return oneValue(value);
+  const flat = oneLine(value, LINE_WIDTH - indent.length - lead.length);
+  if (flat !== null) return flat;
   const deeper = `${indent}  `;
   if (Array.isArray(value)) {
     if (value.every((item) => typeof item === "number")) return wrapped(value, indent);
@@ -31,14 +26,30 @@ function lines(value: unknown, indent: string, lead: string): string {
   return `{\n${rows.join(",\n")}\n${indent}}`;
 }
 
-function oneLine(value: unknown): string {
+/** The value on one line; null as soon as it is longer than there is room, so that no text is made over and over. */
+function oneLine(value: unknown, room: number): string | null {
+  if (value === null || typeof value !== "object") {
+    const text = oneValue(value);
+    return text.length <= room ? text : null;
+  }
+  const isArray = Array.isArray(value);
+  let text = isArray ? "[" : "{ ";
+  let separator = "";
+  for (const [key, item] of isArray ? value.entries() : Object.entries(value)) {
+    text += isArray ? separator : `${separator}${JSON.stringify(key)}: `;
+    const own = oneLine(item, room - text.length - 1);
+    if (own === null) return null;
+    text += own;
+    separator = ", ";
+  }
+  if (isArray) text += "]";
+  else text = separator === "" ? "{}" : `${text} }`;
+  return text.length <= room ? text : null;
+}
+
+function oneValue(value: unknown): string {
   if (typeof value === "number" && !Number.isFinite(value)) {
     throw new RangeError(`a number in JSON must be finite, found ${value}`);
-  }
-  if (Array.isArray(value)) return `[${value.map(oneLine).join(", ")}]`;
-  if (value !== null && typeof value === "object") {
-    const rows = Object.entries(value).map(([key, item]) => `${JSON.stringify(key)}: ${oneLine(item)}`);
-    return rows.length === 0 ? "{}" : `{ ${rows.join(", ")} }`;
   }
   const text = JSON.stringify(value);
   if (text === undefined) throw new RangeError("a value in JSON must be defined, found undefined");
@@ -49,7 +60,7 @@ function wrapped(numbers: number[], indent: string): string {
   const deeper = `${indent}  `;
   const rows: string[] = [];
   let row = "";
-  for (const text of numbers.map(oneLine)) {
+  for (const text of numbers.map(oneValue)) {
     if (row !== "" && deeper.length + row.length + text.length + 2 > LINE_WIDTH) {
       rows.push(row);
       row = "";
