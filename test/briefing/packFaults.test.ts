@@ -4,7 +4,7 @@ import { composePack } from "../../scripts/briefing/composePack.ts";
 import { OPTIONS } from "./composedAreas.ts";
 import { jsonSchemaFaults } from "./jsonSchemaFaults.ts";
 import { packFaults } from "./packFaults.ts";
-import { SHARED, smallArea } from "./smallArea.ts";
+import { SHARED, SLOPING_SITE, smallArea } from "./smallArea.ts";
 
 /** A part of a pack as text would hold it, to break at will. */
 type Part = Record<string, unknown>;
@@ -12,7 +12,24 @@ type Part = Record<string, unknown>;
 describe("what a faulty pack is told", () => {
   let whole: ComposedPack;
   beforeAll(() => {
-    whole = composePack(smallArea({ facts: { elevationM: 640 } }), SHARED, OPTIONS);
+    const sky = { cloudShare: 0, temp: 10, gust: 4, windSpeed: 2, windFrom: "NW" };
+    const rows = ["2026-04-04", "2026-04-05"].map((localDate) => ({ localDate, hour: "00:00", ...sky }));
+    const units = { speed: "mps", temp: "C", rain: "mm" };
+    const forecast = { source: "x", issuedAt: "2026-04-03T18:00:00+13:00", units, rows };
+    const sits = [
+      { localDate: "2026-04-04", session: "morning", hunter: "a", site: "site-1", walkIn: "way" },
+    ];
+    const walkIns = [{ id: "way", name: "Way", from: "camp", minutes: [20, 30] }];
+    const camps = [{ id: "camp", name: "Camp", position: { lat: -45.03, lon: 168.66 } }];
+    const area = smallArea({
+      facts: { elevationM: 640, camps },
+      sites: [
+        { ...SLOPING_SITE, walkIns },
+        { ...SLOPING_SITE, number: 2 },
+      ],
+      trips: [{ from: "2026-04-04", to: "2026-04-05", base: "camp", sits, forecast }],
+    });
+    whole = composePack(area, SHARED, OPTIONS);
   });
 
   /** The faults of the pack after one change to a copy of it. */
@@ -120,6 +137,35 @@ describe("what a faulty pack is told", () => {
       "a gap that is none",
       (p) => Object.assign(at(p, "coverage", 0), { gap: !at(p, "coverage", 0).gap }),
       /gap/,
+    ],
+    [
+      "a trip day that is missing",
+      (p) => (at(p, "trips", 0).days as unknown[]).pop(),
+      /trip-1: not every day/,
+    ],
+    [
+      "a session that is missing",
+      (p) => (at(p, "trips", 0, "days", 0).sessions as unknown[]).pop(),
+      /not the sessions of the area/,
+    ],
+    [
+      "a site left out of a ranking",
+      (p) => (at(p, "trips", 0, "days", 0, "sessions", 0).ranking as unknown[]).pop(),
+      /neither ranked nor stopped/,
+    ],
+    [
+      "a better site after a worse one",
+      (p) => {
+        const ranking = at(p, "trips", 0, "days", 0, "sessions", 0).ranking as Part[];
+        Object.assign(ranking[0]!, { verdict: "avoid", cleanShare: 0 });
+        Object.assign(ranking[1]!, { verdict: "suits", cleanShare: 1 });
+      },
+      /is better than/,
+    ],
+    [
+      "a time ladder out of order",
+      (p) => (at(p, "trips", 0, "days", 0, "sessions", 0).schedule as unknown[]).reverse(),
+      /steps of a/,
     ],
     ["details of another site", (_, d) => Object.assign(at(d, "sites", 0), { id: "other" }), /details/],
   ])("%s", (_, change, told) => {

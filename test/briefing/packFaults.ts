@@ -5,10 +5,12 @@ import { eachDay } from "../../scripts/time/civilTime.ts";
 import { dayFaults } from "./dayFaults.ts";
 import { keyOrderFaults } from "./keyOrderFaults.ts";
 import { siteFaults } from "./siteFaults.ts";
+import { tripFaults } from "./tripFaults.ts";
 import { valueFaults } from "./valueFaults.ts";
 
 /** Everything by which a composed pack breaks the promises that pack.json makes to its readers; empty when it keeps them. */
-export function packFaults({ content, pack, details }: ComposedPack): string[] {
+export function packFaults(composed: ComposedPack): string[] {
+  const { content, pack, details } = composed;
   const { timezone } = pack.area;
   const tripDays = content.trips.flatMap((trip) => eachDay(trip.facts.from, trip.facts.to));
   return [
@@ -20,6 +22,7 @@ export function packFaults({ content, pack, details }: ComposedPack): string[] {
     ...valueFaults(details, timezone, "free").map((fault) => `details.${fault}`),
     ...dayFaults(pack, tripDays),
     ...siteFaults(pack, details),
+    ...tripFaults(composed),
   ];
 }
 

@@ -139,6 +139,19 @@ describe("twelve sites on measured elevation", () => {
     }
   });
 
+  // The forecast has thunder that evening; the day before has no forecast at all.
+  test("thunder stops every site of a session, and a session without a forecast ranks none", () => {
+    const sessionOf = (localDate: string, name: string) =>
+      whole.pack
+        .trips![0]!.days.find((day) => day.localDate === localDate)!
+        .sessions.find((session) => session.session === name)!;
+    const storm = sessionOf("2026-10-16", "evening");
+    expect(storm.ranking).toEqual([]);
+    expect(storm.stopped).toHaveLength(11); // all twelve but the one that the trip leaves out
+    expect(sessionOf("2026-10-15", "morning")).toMatchObject({ forecast: null, ranking: null });
+    expect(sessionOf("2026-10-16", "morning").forecast).toMatchObject({ windFromDeg: null, old: true });
+  });
+
   test("walk-ins are drawn, placed or timed by the owner", () => {
     const [drawn, timed] = siteOf("sunrise-face").walkIns;
     expect([drawn!.minutesSource, drawn!.why]).toEqual(["computed", {}]);
