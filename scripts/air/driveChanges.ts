@@ -3,16 +3,25 @@ import { driveLimits, driveState, driveStates, FALL, packedMembers, packedSky, R
 import type { ModelConstants } from "./modelConstants.ts";
 import { earthSunFactor } from "./radiation.ts";
 import type { SkyCases } from "./skyCases.ts";
-import { emptySunSamples, fillSunSample, type SunSampling } from "./sunSamples.ts";
+import {
+  altitudeDegAt,
+  clearanceDegAt,
+  emptySunSamples,
+  fillSunSample,
+  SUN,
+  type SunSampling,
+} from "./sunSamples.ts";
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 86_400_000;
+/** So much higher than the skyline no minute of a step can be under it: the sun sinks at most 1.3 deg in 5 min. */
+const CLEAR_MARGIN_DEG = 2;
 
 /** A stretch of time that is stepped through, with everything that acts on the air in it. */
 export interface DriveSeries {
   startMs: number;
   minutes: number;
-  /** 1: every minute is looked at; 5: every fifth, and the minutes of a step only where something changes in it. */
+  /** 1: every minute is looked at; 5: every fifth, and the minutes of a step where something may change in it. */
   stepMin: number;
   /** Day of the year at `dayStartMs`; the days before and after count on from it. */
   dayOfYear: number;
@@ -36,21 +45,20 @@ export interface DriveChanges {
 /**
  * When the drives of rising and falling air begin and end, for every member. Rising is driven while net radiation,
  * clear and clouded, and the clear-sky beam on the slope are over their thresholds; falling while the slope is
- * shaded, clear-sky net radiation is low and the sky is not overcast. Exact to the minute.
+ * shaded, clear-sky net radiation is low and the sky is not overcast. Exact to the minute: the minutes of a step are
+ * looked at where a state or the weather changes in it, or the sun crosses the skyline, if only for a minute.
  */
 export function driveChanges(series: DriveSeries): DriveChanges[] {
-  const { stepMin, startMs, sky, sampling } = series;
-  const count = series.members.length;
-  const changes = series.members.map(
-    (): DriveChanges => ({ rise: [], fall: [], riseCloud: [], fallCloud: [] }),
-  );
-  const packed = packedMembers(series.members);
+  const { stepMin, startMs, sky, sampling, members } = series;
+  const changes = members.map((): DriveChanges => ({ rise: [], fall: [], riseCloud: [], fallCloud: [] }));
+  const packed = packedMembers(members);
   const limits = driveLimits(series.albedo, series.constants);
-  const states = new Uint8Array(count);
-  const statesNow = new Uint8Array(count);
+  const states = new Uint8Array(members.length);
+  const statesNow = new Uint8Array(members.length);
   // The minutes of a step; the last of them is the step's own.
   const samples = emptySunSamples(stepMin);
   const own = stepMin - 1;
+  const skyline = skylineWatch(series);
   let row = 0;
   let lastRow = -1;
   let wasUp = true;
@@ -59,31 +67,39 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
   let packedCases = packedSky(sky[0] as SkyCases);
   for (let minute = 0; minute <= series.minutes; minute += stepMin) {
     const atMs = startMs + minute * MINUTE_MS;
-    while (row + 1 < sky.length && (sky[row + 1] as SkyCases).fromMs <= atMs) row++;
-    const cases = sky[row] as SkyCases;
-    if (row !== lastRow) packedCases = packedSky(cases);
+    row = rowAt(sky, atMs, row);
+    const isNewRow = row !== lastRow;
+    if (isNewRow) packedCases = packedSky(sky[row] as SkyCases);
     if (atMs >= nextDayMs) {
       sunFactor = sunFactorAt(series, atMs);
       nextDayMs = series.dayStartMs + (Math.floor((atMs - series.dayStartMs) / DAY_MS) + 1) * DAY_MS;
     }
     const isUp = fillSunSample(samples, own, atMs, sunFactor, sampling);
-    if (!isUp && !wasUp && row === lastRow) continue;
-    let isFilled = minute === 0;
+    if (!isUp && !wasUp && !isNewRow) continue;
+    const isFirst = minute === 0;
+    const isAnyMinute =
+      skyline.isCrossed(samples[own * SUN.stride + SUN.clearanceDeg] as number, atMs) ||
+      (isNewRow && own > 0);
     driveStates(samples, own, packed, packedCases, limits, statesNow);
-    for (let m = 0; m < count; m++) {
-      if (statesNow[m] === states[m]) continue;
-      const change = changes[m] as DriveChanges;
-      const cloud = cases.cloudShare[(series.members[m] as EnsembleMember).cloudCase];
+    let isFilled = isFirst;
+    for (let m = 0; m < members.length; m++) {
+      if (statesNow[m] === states[m] && !isAnyMinute) continue;
       if (!isFilled) {
         for (let k = 0; k < own; k++) {
           const ms = atMs + (k - own) * MINUTE_MS;
-          fillSunSample(samples, k, ms, sunFactor, sampling);
+          fillSunSample(samples, k, ms, sunFactorAt(series, ms), sampling);
         }
         isFilled = true;
       }
-      for (let k = minute === 0 ? own : 0; k <= own; k++) {
-        const inStep = driveState(samples, k, packed, m, packedCases, limits);
-        record(change, states[m] as number, inStep, minute + k - own, cloud);
+      const { cloudCase } = members[m] as EnsembleMember;
+      let rowOfMinute = Math.max(0, lastRow);
+      for (let k = isFirst ? own : 0; k <= own; k++) {
+        rowOfMinute = rowAt(sky, atMs + (k - own) * MINUTE_MS, rowOfMinute);
+        const cases = sky[rowOfMinute] as SkyCases;
+        const packedOfMinute = rowOfMinute === row ? packedCases : packedSky(cases);
+        const inStep = driveState(samples, k, packed, m, packedOfMinute, limits);
+        const cloud = cases.cloudShare[cloudCase];
+        record(changes[m] as DriveChanges, states[m] as number, inStep, minute + k - own, cloud);
         states[m] = inStep;
       }
     }
@@ -91,6 +107,40 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
     lastRow = row;
   }
   return changes;
+}
+
+function rowAt(sky: readonly SkyCases[], atMs: number, fromRow: number): number {
+  let row = fromRow;
+  while (row + 1 < sky.length && (sky[row + 1] as SkyCases).fromMs <= atMs) row++;
+  return row;
+}
+
+/** Tells, step after step, whether the sun crosses the skyline of any member inside a step. */
+function skylineWatch(series: DriveSeries): {
+  isCrossed: (clearanceDeg: number, atMs: number) => boolean;
+} {
+  const { sampling, stepMin } = series;
+  const shiftsDeg = [...new Set(series.members.map((member) => member.horizonShiftDeg))];
+  const clearFromDeg = sampling.skylineRangeDeg[1] + Math.max(...shiftsDeg) + CLEAR_MARGIN_DEG;
+  const sideOf = (clearanceDeg: number): number => {
+    let side = 0;
+    for (const shiftDeg of shiftsDeg) if (clearanceDeg >= shiftDeg) side++;
+    return side;
+  };
+  let sideBefore = 0;
+  return {
+    isCrossed(clearanceDeg, atMs) {
+      const side = sideOf(clearanceDeg);
+      const isOther = side !== sideBefore;
+      sideBefore = side;
+      if (isOther || stepMin === 1) return isOther;
+      if (altitudeDegAt(atMs, sampling) > clearFromDeg) return false;
+      for (let back = 1; back < stepMin; back++) {
+        if (sideOf(clearanceDegAt(atMs - back * MINUTE_MS, sampling)) !== side) return true;
+      }
+      return false;
+    },
+  };
 }
 
 /** The earth-sun factor at an instant of the series. */

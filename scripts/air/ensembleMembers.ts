@@ -32,7 +32,21 @@ export interface EnsembleMember {
  *
  * @throws {RangeError} a slope out of 0 to 90, or sloping ground without an aspect
  */
-export function ensembleMembers(site: SlopeSite, constants: ModelConstants): EnsembleMember[] {
+export function ensembleMembers(site: SlopeSite, constants: ModelConstants): readonly EnsembleMember[] {
+  const kept = keptMembers.get(site);
+  if (kept?.constants === constants) return kept.members;
+  const members = newMembers(site, constants);
+  keptMembers.set(site, { constants, members });
+  return members;
+}
+
+/** A site is asked for every day of a year; neither sites nor constants ever change. */
+const keptMembers = new WeakMap<
+  SlopeSite,
+  { constants: ModelConstants; members: readonly EnsembleMember[] }
+>();
+
+function newMembers(site: SlopeSite, constants: ModelConstants): EnsembleMember[] {
   const isSlope = site.landform === "slope";
   const slopeDeg = isSlope ? site.slopeDeg : 0;
   const aspectDeg = isSlope ? site.aspectDeg : 0;

@@ -61,12 +61,21 @@ const MEMBER = {
 
 /** The members as one row of numbers each: the inner loop runs ten times faster on them than on objects. */
 export function packedMembers(members: readonly EnsembleMember[]): Float64Array {
-  return Float64Array.from(
-    members.flatMap((m) => [
-      ...[m.normalEast, m.normalNorth, m.normalUp, m.skyShare, m.longwaveFactor],
-      ...[m.riseNetWm2, m.fallNetWm2, m.horizonShiftDeg, m.cloudCase, m.airCase],
-    ]),
-  );
+  const packed = new Float64Array(members.length * MEMBER.stride);
+  members.forEach((m, i) => {
+    const row = i * MEMBER.stride;
+    packed[row + MEMBER.normalEast] = m.normalEast;
+    packed[row + MEMBER.normalNorth] = m.normalNorth;
+    packed[row + MEMBER.normalUp] = m.normalUp;
+    packed[row + MEMBER.skyShare] = m.skyShare;
+    packed[row + MEMBER.longwaveFactor] = m.longwaveFactor;
+    packed[row + MEMBER.riseNetWm2] = m.riseNetWm2;
+    packed[row + MEMBER.fallNetWm2] = m.fallNetWm2;
+    packed[row + MEMBER.horizonShiftDeg] = m.horizonShiftDeg;
+    packed[row + MEMBER.cloudCase] = m.cloudCase;
+    packed[row + MEMBER.airCase] = m.airCase;
+  });
+  return packed;
 }
 
 /** Cooling of flat ground, then three cloud shares, three global shares, three cooling shares. */

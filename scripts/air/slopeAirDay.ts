@@ -8,10 +8,11 @@ import type { ModelConstants } from "./modelConstants.ts";
 import { type AirDirections, type PhaseSpan, phaseSpans } from "./phaseSpans.ts";
 import { skyCases } from "./skyCases.ts";
 import type { AirWeather, SlopeSite, SunTable, WeatherRow } from "./slopeSite.ts";
-import { emptySunSamples, fillSunSample, sunSampling } from "./sunSamples.ts";
+import { clearanceDegAt, emptySunSamples, fillSunSample, sunSampling } from "./sunSamples.ts";
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 3_600_000;
+const STEP_MIN = 5;
 const RUN_OUT_MIN_MS = HOUR_MS;
 const RUN_OUT_MAX_MS = 4 * HOUR_MS;
 
@@ -52,7 +53,7 @@ export interface SlopeAirDay extends SlopePhases {
  * @throws {RangeError} an unknown slope or aspect, a sun table that is too short, weather out of range
  */
 export function slopeAirDay(question: SlopeAirQuestion): SlopeAirDay {
-  const series = driveSeries(question, 1);
+  const series = driveSeries(question, STEP_MIN);
   const spans = spansOf(series);
   const members = memberAir(series, question.site, spans, tableOf(series));
   return { ...phasesOf(members, question, series), members };
@@ -63,7 +64,7 @@ export function slopeAirDay(question: SlopeAirQuestion): SlopeAirDay {
  * takes half the time.
  */
 export function slopePhases(question: SlopeAirQuestion): SlopePhases {
-  const series = driveSeries(question, 1);
+  const series = driveSeries(question, STEP_MIN);
   const spans = spansOf(series);
   const plainSeries = { ...series, members: series.members.slice(0, 1) };
   const plain = memberAir(plainSeries, question.site, spans.slice(0, 1), tableOf(series));
@@ -158,9 +159,11 @@ function sunOnSlope(
   startMs: number,
   endMs: number,
 ): { sunOn: Date | null; sunLeaves: Date | null } {
-  const packed = packedMembers(series.members.slice(0, 1));
+  const plain = series.members[0] as EnsembleMember;
   const samples = emptySunSamples(1);
+  const packed = packedMembers([plain]);
   const isOn = (ms: number): boolean =>
+    clearanceDegAt(ms, series.sampling) >= plain.horizonShiftDeg &&
     fillSunSample(samples, 0, ms, sunFactorAt(series, ms), series.sampling) &&
     directWm2(samples, 0, packed, 0) > 0;
   let first = startMs;

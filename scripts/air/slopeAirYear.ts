@@ -4,8 +4,8 @@ import { type AirSpan, memberSpans } from "./memberSpans.ts";
 import { driveSeries, type SlopeAirQuestion } from "./slopeAirDay.ts";
 
 /**
- * The spells of rising and falling air of every member over a long stretch, such as a year: looked at every 5 min, and
- * every minute where a drive changes. A shadow or a beam shorter than 5 min can be missed, unlike in `slopeAirDay`.
+ * The spells of rising and falling air of every member over a long stretch, such as a year, exact to the
+ * minute as in `slopeAirDay`.
  *
  * @param question `dayStart` and `dayEnd` are the ends of the stretch, `dayOfYear` is that of its first day
  * @returns one list for each member, plain run first; minutes from `startsAt`

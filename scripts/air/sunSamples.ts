@@ -4,6 +4,9 @@ import type { SlopeSite, SunTable } from "./slopeSite.ts";
 
 const RADIAN = Math.PI / 180;
 const MINUTE_MS = 60_000;
+const NO_SUN_DEG = -90;
+/** A moment this near to a row of the sun table is taken as on it: there may be no row after the last. */
+const ON_ROW = 1e-9;
 
 /**
  * What all members of the ensemble share of the sun at a row of moments, ten numbers a moment: the sun's direction
@@ -28,6 +31,8 @@ export interface SunSampling {
   sun: SunTable;
   elevationM: number;
   horizonDeg: ArrayLike<number> | null;
+  /** Lowest and highest angle of the skyline; 0 without one. */
+  skylineRangeDeg: readonly [number, number];
   /** Logarithms for the usual air, for very clear air, for hazy air. */
   logTransmittances: readonly [number, number, number];
   constants: ModelConstants;
@@ -43,12 +48,15 @@ export function sunSampling(site: SlopeSite, sun: SunTable, constants: ModelCons
   if (horizonDeg && horizonDeg.length !== 360) {
     throw new RangeError(`horizonDeg must have 360 bearings, found ${horizonDeg.length}`);
   }
+  let lowestDeg = horizonDeg ? Number.POSITIVE_INFINITY : 0;
+  let highestDeg = horizonDeg ? Number.NEGATIVE_INFINITY : 0;
   for (let bearing = 0; horizonDeg && bearing < 360; bearing++) {
-    if (!Number.isFinite(horizonDeg[bearing])) {
-      throw new RangeError(
-        `horizonDeg must be a finite angle, found ${horizonDeg[bearing]} at bearing ${bearing}`,
-      );
+    const angleDeg = horizonDeg[bearing] as number;
+    if (!Number.isFinite(angleDeg)) {
+      throw new RangeError(`horizonDeg must be a finite angle, found ${angleDeg} at bearing ${bearing}`);
     }
+    lowestDeg = Math.min(lowestDeg, angleDeg);
+    highestDeg = Math.max(highestDeg, angleDeg);
   }
   const { clearTransmittance, clearTransmittanceHigh, clearTransmittanceLow } = constants;
   const logTransmittances = [
@@ -56,7 +64,8 @@ export function sunSampling(site: SlopeSite, sun: SunTable, constants: ModelCons
     Math.log(clearTransmittanceHigh),
     Math.log(clearTransmittanceLow),
   ] as const;
-  return { sun, elevationM: site.elevationM, horizonDeg, logTransmittances, constants };
+  const skylineRangeDeg = [lowestDeg, highestDeg] as const;
+  return { sun, elevationM: site.elevationM, horizonDeg, skylineRangeDeg, logTransmittances, constants };
 }
 
 /**
@@ -72,23 +81,15 @@ export function fillSunSample(
   sunFactor: number,
   sampling: SunSampling,
 ): boolean {
-  const { sun, constants } = sampling;
-  const place = (atMs - sun.startsAt.getTime()) / (sun.stepMin * MINUTE_MS);
-  const row = Math.floor(place);
-  const share = place - row;
-  let altitudeDeg = sun.altitudeDeg[row] as number;
-  let azimuthDeg = sun.azimuthDeg[row] as number;
-  if (share > 1e-9) {
-    altitudeDeg += share * ((sun.altitudeDeg[row + 1] as number) - altitudeDeg);
-    const turn = (sun.azimuthDeg[row + 1] as number) - azimuthDeg;
-    azimuthDeg += share * (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn);
-  }
+  const { constants } = sampling;
+  const altitudeDeg = altitudeDegAt(atMs, sampling);
   const first = index * SUN.stride;
   if (!(altitudeDeg > 0)) {
     samples.fill(0, first, first + SUN.stride);
-    samples[first + SUN.clearanceDeg] = -90;
+    samples[first + SUN.clearanceDeg] = NO_SUN_DEG;
     return false;
   }
+  const azimuthDeg = azimuthDegAt(atMs, sampling);
   const sinAltitude = Math.sin(altitudeDeg * RADIAN);
   const cosAltitude = Math.cos(altitudeDeg * RADIAN);
   samples[first + SUN.east] = cosAltitude * Math.sin(azimuthDeg * RADIAN);
@@ -104,6 +105,34 @@ export function fillSunSample(
     samples[first + SUN.diffuseWm2 + air] = clearDiffuseWm2(global, beam, sinAltitude, constants);
   }
   return true;
+}
+
+/** Height of the sun over the skyline at a moment, as the samples hold it: -90 while it is under the flat horizon. */
+export function clearanceDegAt(atMs: number, sampling: SunSampling): number {
+  const altitudeDeg = altitudeDegAt(atMs, sampling);
+  return altitudeDeg > 0
+    ? altitudeDeg - skylineDeg(sampling.horizonDeg, azimuthDegAt(atMs, sampling))
+    : NO_SUN_DEG;
+}
+
+/** Height of the sun over the flat horizon, between the rows of the sun table by straight lines. */
+export function altitudeDegAt(atMs: number, { sun }: SunSampling): number {
+  const place = (atMs - sun.startsAt.getTime()) / (sun.stepMin * MINUTE_MS);
+  const row = Math.floor(place);
+  const share = place - row;
+  const here = sun.altitudeDeg[row] as number;
+  return share > ON_ROW ? here + share * ((sun.altitudeDeg[row + 1] as number) - here) : here;
+}
+
+/** Not brought into 0 to 360. */
+function azimuthDegAt(atMs: number, { sun }: SunSampling): number {
+  const place = (atMs - sun.startsAt.getTime()) / (sun.stepMin * MINUTE_MS);
+  const row = Math.floor(place);
+  const share = place - row;
+  const here = sun.azimuthDeg[row] as number;
+  if (share <= ON_ROW) return here;
+  const turn = (sun.azimuthDeg[row + 1] as number) - here;
+  return here + share * (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn);
 }
 
 function skylineDeg(horizonDeg: ArrayLike<number> | null, azimuthDeg: number): number {
