@@ -1,5 +1,5 @@
 import { modelConstants } from "../air/modelConstants.ts";
-import type { AreaContent, SharedData, TripContent } from "../content/areaContent.ts";
+import type { AreaContent, SharedData } from "../content/areaContent.ts";
 import type { DetailsFile } from "../content/schema/detailsSchema.ts";
 import type { PackFile, PackSite } from "../content/schema/packSchema.ts";
 import { siteStop } from "../safety/siteChecks.ts";
@@ -95,7 +95,8 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
   };
 }
 
-function packContext(area: LoadedArea, shared: SharedData, options: ComposeOptions): PackContext {
+/** What every part of the pack of an area is computed from, by the options of the build. */
+export function packContext(area: LoadedArea, shared: SharedData, options: ComposeOptions): PackContext {
   const { content } = area;
   const { timezone, centre } = content.facts;
   const constants = modelConstants(shared.model);
@@ -109,7 +110,7 @@ function packContext(area: LoadedArea, shared: SharedData, options: ComposeOptio
   const hunt = areaHunt(content);
   const sessionsOn = (localDate: string) =>
     daySessions(content, localDate, legalLight(content, hunt, localDate, centre, sunOf), sunOf);
-  const hours = trips.flatMap((trip) => forecastHours(trip, timezone, sessionStartOf(sessionsOn)));
+  const forecasts = trips.map((trip) => forecastHours(trip, timezone, sessionStartOf(sessionsOn)));
   return {
     area,
     shared,
@@ -125,7 +126,10 @@ function packContext(area: LoadedArea, shared: SharedData, options: ComposeOptio
     sunOf,
     sunTableOf: sunTablesOf(centre, timezone, constants),
     sessions: sessionsOn(table),
-    forecastOf: (localDate) => hours.filter((hour) => hour.localDate === localDate),
+    forecastOf: (localDate) =>
+      forecasts
+        .map((hours) => hours.filter((hour) => hour.localDate === localDate))
+        .find((hours) => hours.length > 0) ?? [],
   };
 }
 

@@ -31,7 +31,8 @@ const MPS: Record<ForecastFile["units"]["speed"], number> = {
 const MM_PER_IN = 25.4;
 
 /**
- * The rows of a trip's forecast in order of time, in metric units.
+ * The rows of a trip's forecast in order of time, in metric units. Where a row of an hour and a row of a session begin together,
+ * the one of the session.
  *
  * @param sessionStart  when the named session of a day begins, for rows that name a session; null when it does not take place
  */
@@ -42,12 +43,17 @@ export function forecastHours(
 ): ForecastHour[] {
   const forecast = trip.facts.forecast;
   if (forecast === undefined) return [];
-  const hours: ForecastHour[] = [];
-  for (const row of forecast.rows) {
+  const isOfSession = (row: ForecastRow): boolean => row.session !== undefined;
+  const hourFirst = [
+    ...forecast.rows.filter((row) => !isOfSession(row)),
+    ...forecast.rows.filter((row) => isOfSession(row)),
+  ];
+  const hours = new Map<number, ForecastHour>();
+  for (const row of hourFirst) {
     const at = rowStart(row, timezone, sessionStart);
-    if (at !== null) hours.push(metricRow(row, at, forecast));
+    if (at !== null) hours.set(at.getTime(), metricRow(row, at, forecast));
   }
-  return hours.sort((a, b) => a.at.getTime() - b.at.getTime());
+  return [...hours.values()].sort((a, b) => a.at.getTime() - b.at.getTime());
 }
 
 /** Cloud and temperature of one day for the slope air: rows without a cloud share are left out. Empty when none is known. */

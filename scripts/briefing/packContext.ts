@@ -24,6 +24,6 @@ export interface PackContext {
   sunTableOf: SunTableOf;
   /** sessions of the area on the table date, at its centre */
   sessions: SessionWindow[];
-  /** forecast of the trip that a day belongs to; empty without one */
+  /** forecast of the first trip that has one for the day; empty without one */
   forecastOf: (localDate: string) => ForecastHour[];
 }

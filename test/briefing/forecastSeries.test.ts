@@ -110,6 +110,16 @@ describe("when a row of a forecast begins", () => {
     expect(hours.map((hour) => hour.at)).toEqual([morning]);
   });
 
+  // The evening begins at 15:00 by default: a forecast by the hour and a row for the evening then begin together.
+  test("where a row of an hour and a row of a session begin together the one of the session holds", () => {
+    const start = new Date("2026-10-14T19:00:00Z");
+    const rows = [row({ session: "evening", cloudShare: 0.2 }), row({ hour: "15:00", cloudShare: 0.9 })];
+    for (const written of [rows, rows.toReversed()]) {
+      const hours = forecastHours(tripWith(written), ZONE, () => start);
+      expect(hours.map(({ at, cloudShare }) => [at, cloudShare])).toEqual([[start, 0.2]]);
+    }
+  });
+
   test("a row may be newer than its forecast", () => {
     const [old, fresh] = hoursOf(
       row({ hour: "06:00" }),

@@ -32,7 +32,7 @@ const season = [
   },
 ];
 
-describe("a pack at the edges of what an owner may write", () => {
+describe("a pack at the edges of what an owner may write", { timeout: 30_000 }, () => {
   test.each<[string, SmallArea, string]>([
     ["without trips and season, south", there(-45.0312, 168.6626, "Pacific/Auckland"), "2026-04-15"],
     ["without trips and season, north", there(45.2, 7.3, "Europe/Rome"), "2026-10-15"],
@@ -161,6 +161,27 @@ describe("a pack at the edges of what an owner may write", () => {
       "2027-05-01",
     ]);
     expect(whole.pack.days.some((day) => day.localDate === "2026-04-04")).toBe(false);
+  });
+
+  // Rows of two forecasts in turn would be a sky that nobody forecast.
+  test("where two trips share a day its slope air takes the sky of the first that has one, not of both", () => {
+    const tripUnder = (cloudShares: number[]) => ({
+      ...{ from: "2026-04-04", to: "2026-04-04" },
+      forecast: {
+        ...{ source: "x", issuedAt: "2026-04-03T18:00:00+13:00" },
+        units: { speed: "mps", temp: "C", rain: "mm" },
+        rows: cloudShares.map((cloudShare, i) => ({
+          ...{ localDate: "2026-04-04", hour: `${String(i).padStart(2, "0")}:00`, cloudShare },
+          ...{ windFrom: "NW", windSpeed: 2, gust: 4, temp: 10 },
+        })),
+      },
+    });
+    const airOf = (...trips: Record<string, unknown>[]) =>
+      pack({ trips }).pack.sites![0]!.phases!.find((day) => day.localDate === "2026-04-04");
+    const [cloudy, clear] = [tripUnder([0.9]), tripUnder([0.9, 0])];
+    const underCloud = airOf(cloudy);
+    expect(airOf({ from: "2026-04-04", to: "2026-04-04" }, clear)).not.toEqual(underCloud);
+    expect(airOf(cloudy, clear)).toEqual(underCloud);
   });
 
   test("turning a site and its approach by a half circle on flat-lit ground turns nothing but the bearings", () => {
