@@ -15,6 +15,11 @@ const TEMPLATES: Record<string, string> = {
   almanac: "almanac",
   almanacMonth: "almanac-month",
   method: "method",
+  day: "day-sheet",
+  intentions: "intentions",
+  safety: "safety",
+  partner: "partner",
+  emergency: "emergency",
 };
 
 function render(pages: Partial<PackPages>): { permalink: string; html: string }[] {
@@ -38,8 +43,8 @@ const visible = (text: string): string =>
     .replace(/\s+/g, " ");
 
 describe("every page", () => {
-  test("20 pages of the area and the cover are written", () => {
-    expect(html.length).toBe(21);
+  test("23 pages of the area and the cover are written", () => {
+    expect(html.length).toBe(24);
   });
 
   test.each(html)(
@@ -91,7 +96,7 @@ describe("every page", () => {
       expect(visible(text)).toContain(
         "Demonstration area. The place, the rules and the contacts are invented.",
       );
-      expect(visible(text)).toMatch(/Page \d+ of 20|Cover/);
+      expect(visible(text)).toMatch(/Page \d+ of 23|Cover/);
       expect(visible(text)).toContain("Not valid after 5 Apr 2026");
       expect(visible(text)).toContain("Pack built 30 Mar 2026 20:00, leelight 0.1.0");
       expect(visible(text)).toContain("Checked by");

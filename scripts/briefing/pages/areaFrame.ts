@@ -11,6 +11,7 @@ import {
   type SheetFoot,
 } from "./sheetParts.ts";
 import { standingLine } from "./standingLines.ts";
+import { packedTrips, tripPermalinks } from "./trips/packedTrips.ts";
 
 /** What the sheets of one area share, made once. */
 export interface AreaFrame {
@@ -32,7 +33,10 @@ export type SheetWords = Pick<Sheet, "permalink" | "title" | "answer" | "excepti
   pageName: string;
 };
 
-/** The frame of an area: its pages in order, its paper, its menu. Site cards are left out where the edition has no sites. */
+/**
+ * The frame of an area: its pages in order, its paper, its menu. Site cards and trip pages are left out where the edition has
+ * none; the emergency page is always the last sheet, the back of a stapled pack.
+ */
 export function areaFrame(area: AreaPack, shared: SharedData, options: PageOptions): AreaFrame {
   const folder = `areas/${area.pack.area.id}/`;
   const hasSites = area.pack.sites !== null && area.pack.sites.length > 0;
@@ -50,6 +54,13 @@ export function areaFrame(area: AreaPack, shared: SharedData, options: PageOptio
   const areaPage = { permalink: `${folder}index.html`, text: "Area" };
   const almanac = { permalink: `${folder}almanac.html`, text: "Almanac" };
   const method = { permalink: `${folder}method.html`, text: "Key and method" };
+  const safety = { permalink: `${folder}safety.html`, text: "Safety" };
+  const partner = { permalink: `${folder}partner.html`, text: "Partner briefing" };
+  const emergency = { permalink: `${folder}emergency.html`, text: "Emergency" };
+  const trips = packedTrips(area).flatMap(({ trip }) => {
+    const { days, intentions } = tripPermalinks(folder, trip);
+    return [...days, intentions];
+  });
   const paper = paperOf(area, options);
   return {
     area,
@@ -60,11 +71,15 @@ export function areaFrame(area: AreaPack, shared: SharedData, options: PageOptio
       areaPage.permalink,
       ...siteMenu.map((entry) => entry.permalink),
       ...cards,
+      ...trips,
+      safety.permalink,
+      partner.permalink,
       almanac.permalink,
       ...months,
       method.permalink,
+      emergency.permalink,
     ],
-    menu: [areaPage, ...siteMenu, almanac, method],
+    menu: [areaPage, ...siteMenu, safety, partner, almanac, method, emergency],
     demonstration: standingLine(shared, "demonstration"),
   };
 }

@@ -7,7 +7,12 @@ export type StandingLine =
   | "demonstration"
   | "legalHoursFlat"
   | "usableLight"
-  | "doesNotCertify";
+  | "doesNotCertify"
+  | "seasonNotConfirmed"
+  | "noForecast"
+  | "oldForecast"
+  | "meetPartner"
+  | "planChanges";
 
 /**
  * A standing sentence in the words of data/wording.json.

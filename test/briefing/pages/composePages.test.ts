@@ -28,10 +28,10 @@ describe("the pages of a pack", () => {
     expect(pages.almanacMonth.at(-1)?.permalink).toBe("areas/larch-valley/almanac-12.html");
   });
 
-  test("are numbered through the area, the key last", () => {
+  test("are numbered through the area, the emergency page last, the back of a stapled pack", () => {
     const pages = composePages([larchValley()], shared, {});
-    expect(pages.area[0]?.foot.page).toBe("Page 1 of 20");
-    expect(pages.method[0]?.foot.page).toBe("Page 20 of 20");
+    expect(pages.area[0]?.foot.page).toBe("Page 1 of 23");
+    expect(pages.emergency[0]?.foot.page).toBe("Page 23 of 23");
   });
 
   test("take the paper asked for, else the area's, else Letter for US units", () => {
