@@ -3,7 +3,9 @@ import type { Position } from "../../scripts/geo/position.ts";
 import type { ElevationGrid } from "../../scripts/terrain/elevationGrid.ts";
 import { readElevationGrid } from "../../scripts/terrain/readElevationGrid.ts";
 
-export const JACKSBORO_ASC = fileURLToPath(new URL("../fixtures/jacksboro/content/areas/quillmark-ridges/terrain.asc", import.meta.url));
+export const JACKSBORO_ASC = fileURLToPath(
+  new URL("../fixtures/jacksboro/content/areas/quillmark-ridges/terrain.asc", import.meta.url),
+);
 export const JACKSBORO_CENTRE: Position = { lat: 36.303, lon: -84.2458 };
 
 let read: Promise<ElevationGrid> | null = null;
