@@ -1,5 +1,6 @@
 import { join, relative } from "node:path";
 import { type ModelConstants, modelConstants } from "../air/modelConstants.ts";
+import { approachProblems } from "../briefing/approachProblems.ts";
 import { groundProblems, terrainProblem } from "../briefing/groundProblems.ts";
 import type { LoadedArea } from "../briefing/loadedArea.ts";
 import { areaGround } from "../briefing/siteGround.ts";
@@ -37,7 +38,7 @@ export async function loadAreas(
   const areas: LoadedArea[] = [];
   for (const content of read.areas) {
     const { grid, problems: found } = await readGround(content, constants);
-    problems.push(...found);
+    problems.push(...found, ...approachProblems(content, (path) => shown(join(content.folder, path))));
     areas.push({ content, ground: grid === null ? null : areaGround(grid, constants) });
   }
   return { areas, shared: read.shared, problems };

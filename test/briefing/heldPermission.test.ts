@@ -35,7 +35,7 @@ describe("whether one may be on the ground of a block", () => {
     ["the whole area's speaks for every block", areaWith(written("a")), "east", true],
     ["and for ground of no block", areaWith(written("a")), null, true],
     [
-      "the block's own wins over the whole area's",
+      "the block's own must hold beside the whole area's",
       areaWith(written("a"), written("b", { block: "east", to: "2026-10-01" })),
       "east",
       false,
@@ -50,6 +50,30 @@ describe("whether one may be on the ground of a block", () => {
     [
       "a renewed one holds beside the one that is over",
       areaWith(written("a", { to: "2026-08-01", from: "2025-09-01" }), written("b")),
+      "east",
+      true,
+    ],
+    [
+      "and the whole area's beside the block's own",
+      areaWith(written("a", { to: "2026-10-01" }), written("b", { block: "east" })),
+      "east",
+      false,
+    ],
+    [
+      "each kind must hold: a landholder's yes is no permit",
+      areaWith(written("a", { to: "2026-10-01" }), written("b", { kind: "landholder" })),
+      "east",
+      false,
+    ],
+    [
+      "one taken back is not answered by an older one",
+      areaWith(written("a", { withdrawn: true, checkedOn: "2026-09-15" }), written("b")),
+      "east",
+      false,
+    ],
+    [
+      "but by one given afterwards",
+      areaWith(written("a", { withdrawn: true, checkedOn: "2026-07-15" }), written("b")),
       "east",
       true,
     ],

@@ -1,4 +1,5 @@
 import type { AreaContent } from "../../content/areaContent.ts";
+import { failedPermission, type PermissionState, permissionState } from "../heldPermission.ts";
 import { dateSpanText, dateText } from "../words/dateText.ts";
 import { isOldFact } from "../words/factAge.ts";
 import type { AreaPack } from "./sheetParts.ts";
@@ -44,29 +45,26 @@ export function permissionRows(area: AreaPack): PermissionRow[] {
 }
 
 /**
- * Why no permission holds for ground, on the as-of date and on the day of the tables; null when one does, or when the
+ * Why ground is barred on the as-of date or on the day of the tables; null when every permission that it needs holds, or when the
  * owner has written none (an area page then says that none was entered).
  */
 export function lapsedFor(area: AreaPack, block: string | null): string | null {
-  const forGround = area.content.facts.permission.filter((p) => p.block === undefined || p.block === block);
-  const forBlock = forGround.filter((p) => p.block !== undefined);
-  const deciding = forBlock.length > 0 ? forBlock : forGround;
-  const failed = deciding.filter((p) => stateOf(p, area) !== "holds");
-  if (deciding.length === 0 || failed.length < deciding.length) return null;
-  const last = failed.at(-1)!;
-  return `${whereText(last, area)}: ${askText(last, stateOf(last, area), area)}`;
+  for (const localDate of [asOfDate(area), area.pack.tableDate]) {
+    const failed = failedPermission(area.content, block, localDate);
+    if (failed === null) continue;
+    if (failed.state === "not yet" && localDate !== area.pack.tableDate) continue;
+    return `${whereText(failed.permission, area)}: ${askText(failed.permission, failed.state, area)}`;
+  }
+  return null;
 }
 
-type State = "holds" | "over" | "not yet" | "withdrawn";
-
-function stateOf(permission: Permission, area: AreaPack): State {
-  if (permission.withdrawn === true) return "withdrawn";
-  const { tableDate } = area.pack;
-  if (permission.to < asOfDate(area) || permission.to < tableDate) return "over";
-  return permission.from > tableDate ? "not yet" : "holds";
+/** Over as soon as it is over on either day: a pack is read between the two. */
+function stateOf(permission: Permission, area: AreaPack): PermissionState {
+  const now = permissionState(permission, asOfDate(area));
+  return now === "over" ? now : permissionState(permission, area.pack.tableDate);
 }
 
-function askText(permission: Permission, state: State, area: AreaPack): string | null {
+function askText(permission: Permission, state: PermissionState, area: AreaPack): string | null {
   const { locale } = area.pack.area;
   const ask = `ask ${permission.holder ?? "the landholder"} before you go`;
   if (state === "withdrawn") return `Permission withdrawn; ${ask}.`;

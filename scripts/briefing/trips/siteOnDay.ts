@@ -1,7 +1,7 @@
 import type { AreaContent } from "../../content/areaContent.ts";
 import type { Check } from "../../safety/check.ts";
 import { siteChecks, siteStop } from "../../safety/siteChecks.ts";
-import { mayBeOn, permissionState } from "../heldPermission.ts";
+import { type FailedPermission, failedPermission } from "../heldPermission.ts";
 import type { TripFrame, TripSite } from "./tripFrame.ts";
 
 /** What keeps a site off the list of a day, by the id of the check it falls under, in words. */
@@ -36,23 +36,18 @@ export function siteOnDay(site: TripSite, localDate: string, frame: TripFrame): 
     },
     limits,
   );
-  if (mayBeOn(content, facts.block ?? null, localDate) === false) {
-    return { site, checks, bar: { check: "C30", reason: permissionWords(content, facts.block, localDate) } };
-  }
+  const failed = failedPermission(content, facts.block ?? null, localDate);
+  if (failed !== null)
+    return { site, checks, bar: { check: "C30", reason: permissionWords(content, failed) } };
   const stop = siteStop(checks, id);
   return { site, checks, bar: stop === null ? null : { check: stop.id, reason: stop.text } };
 }
 
-function permissionWords(area: AreaContent, block: string | undefined, localDate: string): string {
-  const { permission, blocks } = area.facts;
-  const ofBlock = permission.filter((entry) => entry.block !== undefined && entry.block === block);
-  const deciding = ofBlock.length > 0 ? ofBlock : permission.filter((entry) => entry.block === undefined);
-  const name = ofBlock.length > 0 ? (blocks.find(({ id }) => id === block)?.name ?? block) : "this ground";
-  const last = deciding.toSorted((a, b) => (a.to < b.to ? 1 : -1))[0];
-  if (last === undefined) return `No permission for ${name}.`;
-  const state = permissionState(last, localDate);
+function permissionWords(area: AreaContent, { permission, state }: FailedPermission): string {
+  const block = area.facts.blocks.find(({ id }) => id === permission.block);
+  const name = block?.name ?? permission.block ?? "this ground";
   if (state === "withdrawn") return `Permission for ${name} is withdrawn.`;
   return state === "over"
-    ? `Permission for ${name} ended on ${last.to}.`
-    : `Permission for ${name} begins only on ${last.from}.`;
+    ? `Permission for ${name} ended on ${permission.to}.`
+    : `Permission for ${name} begins only on ${permission.from}.`;
 }
