@@ -89,9 +89,10 @@ function hunterSit(
   if (sit.stop !== null || window.from === null) return sit;
   const facts = { session: window.id, sessionFrom: window.from, isNewcomer: hunter.newcomer };
   const plan = walk === null ? null : walkPlan(entry, walk, facts, day, frame);
-  const times = plan?.times ?? planTimes(entry, null, facts, day, frame);
-  const wokenAt = before !== null && before.localDate === day.localDate ? before.wakeAt : null;
-  const wakeAt = wokenAt ?? times?.wakeAt ?? null;
+  const found = plan?.times ?? planTimes(entry, null, facts, day, frame);
+  const isUp = before !== null && before.localDate === day.localDate;
+  const times = found === null || !isUp ? found : { ...found, wakeAt: null };
+  const wakeAt = isUp ? before.wakeAt : (times?.wakeAt ?? null);
   const awake = hoursAwake(
     { subject: hunter.id, timezone: frame.context.timezone, wakeAt, downAt: times?.startDownAt ?? null },
     frame.limits,

@@ -1,8 +1,8 @@
 import { type SessionVerdict, sessionVerdict } from "../../air/sessionVerdict.ts";
 import { civilAt } from "../../time/civilTime.ts";
-import { weatherOfDay } from "../forecastSeries.ts";
+import { type ForecastHour, weatherOfDay } from "../forecastSeries.ts";
 import { approachesOf, localNotesOf } from "../siteAir.ts";
-import { windOfRows } from "./holdingRows.ts";
+import { leavesGap, windOfRows } from "./holdingRows.ts";
 import { isOldAt, type SessionForecast } from "./sessionForecast.ts";
 import type { TripFrame, TripSite } from "./tripFrame.ts";
 
@@ -18,8 +18,9 @@ export interface JudgedWindow {
 }
 
 /**
- * The verdict of a site for one session under the trip's own forecast, its reason with the end of the sit in words. Where
- * the slope air counts and the cloud is not known, a clear sky was taken: then the site is never better than marginal.
+ * The verdict of a site for one session under the trip's own forecast, its reason with the end of the sit in words. A
+ * site is never better than marginal while part of the wind is not known, nor where the slope air counts and the cloud is
+ * not known: a clear sky is then taken.
  */
 export function judgedSite(
   site: TripSite,
@@ -44,21 +45,38 @@ export function judgedSite(
     clockText,
     constants,
   });
-  const isCloudKnown = forecast.rows.every(({ hour }) => hour.cloudShare !== null);
-  const hasSlopeAir = site.slope.landform === "slope" || site.slope.landform === "floor";
-  const isDoubtful = found.verdict === "suits" && !isCloudKnown && hasSlopeAir;
+  const doubt = found.verdict === "suits" ? doubtOf(site, window, forecast, frame) : null;
   return {
     ...found,
-    verdict: isDoubtful ? "marginal" : found.verdict,
-    reason: [found.reason, endSentence(found), isDoubtful ? "The cloud is not known." : ""]
-      .filter(Boolean)
-      .join(" "),
+    verdict: doubt === null ? found.verdict : "marginal",
+    reason: [found.reason, endSentence(found), doubt ?? ""].filter(Boolean).join(" "),
   };
 
   function endSentence({ sitUntil, reason }: SessionVerdict): string {
     if (sitUntil === null || /until/i.test(reason)) return "";
     return `Sit until the end of ${window.endWords}, ${clockText(window.to)}.`;
   }
+}
+
+/** What is not known and could turn a site that suits; null when all is known. */
+function doubtOf(
+  site: TripSite,
+  { localDate, from, to }: JudgedWindow,
+  { rows }: SessionForecast,
+  { hours, context }: TripFrame,
+): string | null {
+  const { calmBelowMps } = context.constants;
+  const isBlind = ({ windFromDeg, windSpeedMps }: ForecastHour): boolean =>
+    windSpeedMps === null || (windFromDeg === null && windSpeedMps >= calmBelowMps);
+  const inWindow = rows.filter((row) => row.from < to && row.until > from);
+  if (leavesGap(rows, from, to) || inWindow.some(({ hour }) => isBlind(hour))) {
+    return "Part of the wind is not known.";
+  }
+  const hasSlopeAir = site.slope.landform === "slope" || site.slope.landform === "floor";
+  const isCloudKnown = hours.every(
+    (hour) => hour.localDate !== localDate || hour.at >= to || hour.cloudShare !== null,
+  );
+  return hasSlopeAir && !isCloudKnown ? "The cloud is not known." : null;
 }
 
 /** Whether a sit lasts to the end of the window that was judged: its end is cut to the step of the model. */

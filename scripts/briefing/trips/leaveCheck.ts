@@ -14,8 +14,8 @@ export interface PlanQuestion {
   issuedAt: Date | null;
   /** Minutes of the quiet last stretch, part of the walk. */
   quietMin: number;
-  /** Names of the base and of the start of the walk, where they differ: the way between them is not known. */
-  otherStart: { base: string; start: string } | null;
+  /** What of the way to the start of the walk is not known, in words; null when the walk starts at the base. */
+  wayToStart: string | null;
 }
 
 /**
@@ -34,12 +34,8 @@ export function leaveCheck(question: PlanQuestion): Check {
     backAt,
   });
   const faults = check.result === "NOT CHECKED" ? [] : planFaults(question, check.result === "CAUTION");
-  const { otherStart } = question;
-  const isUnknown = check.result === "NOT CHECKED" || otherStart !== null;
-  const way =
-    otherStart === null
-      ? []
-      : [`the times start at ${otherStart.start}: the way there from ${otherStart.base} is not known`];
+  const { wayToStart } = question;
+  const isUnknown = check.result === "NOT CHECKED" || wayToStart !== null;
   const iso = (at: Date | null): string | null => (at === null ? null : isoInZone(at, timezone));
   return {
     ...check,
@@ -47,7 +43,7 @@ export function leaveCheck(question: PlanQuestion): Check {
       isUnknown ? "NOT CHECKED" : check.result,
       faults.length > 0 || check.result === "CAUTION" ? "CAUTION" : "OK",
     ]),
-    text: [check.text.replace(/\.$/, ""), ...faults, ...way].join("; ").concat("."),
+    text: [check.text.replace(/\.$/, ""), ...faults, wayToStart ?? ""].filter(Boolean).join("; ").concat("."),
     inputs: {
       ...check.inputs,
       quietMin,

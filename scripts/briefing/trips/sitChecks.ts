@@ -59,7 +59,7 @@ function planChecks(sit: HunterSit, company: SitCompany, frame: TripFrame): Chec
       backAt: before?.backAt ?? null,
       issuedAt: forecast.lastIssuedAt,
       quietMin: walk?.quietMin ?? 0,
-      otherStart: otherStart(walk?.from ?? null, frame),
+      wayToStart: wayToStart(walk?.from ?? null, frame),
     }),
     startDown(
       {
@@ -86,13 +86,13 @@ function overduePlan({ times }: HunterSit, isAlone: boolean, { trip }: TripFrame
   };
 }
 
-function otherStart(
-  from: string | null,
-  { trip, context }: TripFrame,
-): { base: string; start: string } | null {
+function wayToStart(from: string | null, { trip, context }: TripFrame): string | null {
   const { base } = trip.facts;
-  if (from === null || base === undefined || from === base) return null;
+  if (from === null || from === base) return null;
   const { camps, parkings } = context.area.content.facts;
   const nameOf = (id: string): string => [...camps, ...parkings].find((place) => place.id === id)?.name ?? id;
-  return { base: nameOf(base), start: nameOf(from) };
+  const start = `the times start at ${nameOf(from)}`;
+  return base === undefined
+    ? `${start}: no base of the trip is entered`
+    : `${start}: the way there from ${nameOf(base)} is not known`;
 }
