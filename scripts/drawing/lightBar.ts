@@ -63,7 +63,8 @@ export function lightBar(light: LightEvents, axis: ClockAxis, yMm: number, hatch
     .flatMap((at) => (at === null || at < axis.from || at > axis.to ? [] : [axis.x(at)]))
     .map((x) => `M${mm(x)} ${mm(yMm)}v${LIGHT_BAR_MM}`);
   const frame = `M${mm(axis.leftMm)} ${mm(yMm)}H${mm(axis.rightMm)}v${LIGHT_BAR_MM}H${mm(axis.leftMm)}z`;
-  return `${parts.join("")}<path class="draw-line" d="${frame}${ticks.join("")}" fill="none" stroke="#000" stroke-width="0.35"/>`;
+  const day = `<rect class="draw-day" fill="#fff" x="${mm(axis.leftMm)}" y="${mm(yMm)}" width="${mm(axis.rightMm - axis.leftMm)}" height="${LIGHT_BAR_MM}"/>`;
+  return `${day}${parts.join("")}<path class="draw-line" d="${frame}${ticks.join("")}" fill="none" stroke="#000" stroke-width="0.35"/>`;
 }
 
 function earlier(a: Date, b: Date): Date {

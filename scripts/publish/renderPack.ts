@@ -2,6 +2,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { AreaPack } from "./areaPack.ts";
 import { bundleStyles } from "./bundleStyles.ts";
+import { copyFonts } from "./copyFonts.ts";
 import type { Pages } from "./pages.ts";
 import { renderWithEleventy } from "./runEleventy.ts";
 import { writeAreaFiles } from "./writeAreaFiles.ts";
@@ -25,5 +26,6 @@ export async function writeBesidePages(
 ): Promise<void> {
   await mkdir(join(folder, "assets"), { recursive: true });
   await writeFile(join(folder, "assets", "leelight.css"), await bundleStyles(layoutsFolder));
+  await copyFonts(join(folder, "assets"));
   for (const pack of packs) await writeAreaFiles(folder, pack);
 }

@@ -36,6 +36,9 @@ describe("a pack that is built", () => {
       "areas/larch-valley/details.json",
       "areas/larch-valley/index.html",
       "areas/larch-valley/pack.json",
+      "assets/fonts/source-sans-3-400.woff2",
+      "assets/fonts/source-sans-3-700.woff2",
+      "assets/fonts/source-sans-3-licence.txt",
       "assets/leelight.css",
       "index.html",
     ]);
