@@ -1,0 +1,30 @@
+/** Words that promise too much, or that belong to the look of other programs; each as a pattern of whole words. */
+export const BANNED_WORDS: readonly RegExp[] = [
+  /\bguarantee(?:d|s)?\b/i,
+  /\bnever fails?\b/i,
+  /\bprime\b/i,
+  /\bpeak\b/i,
+  /\bperfect(?:ly)?\b/i,
+  /\bhot(?! (?:drink|food|water|weather|load|meat))\b/i,
+  /\bscores?\b/i,
+  // safe from what
+  /\bsafe\b(?! from\b)/i,
+  /\bactivity forecast\b/i,
+  /\b(?:best|major|minor) times?\b/i,
+  /\bscent (?:cone|zone)s?\b/i,
+  /\bwind (?:zone|check|checker)s?\b/i,
+  /\bstand (?:manager|reservation)s?\b/i,
+  /\b(?:check-in|check-out|sign-in) (?:board|pin)s?\b/i,
+  /\bhot ?spots?\b/i,
+  /\bheat ?maps?\b/i,
+  /\bsmart\b/i,
+  /\bAI\b/,
+  /\bpredict(?:s|ed|ion|ions)?\b/i,
+  /\b(?:drop|share) a pin\b/i,
+  /\bproperty lines?\b/i,
+  /\b(?:trip|hunt) cards?\b/i,
+  /\bhunt logs?\b/i,
+  /\bhang and hunt\b/i,
+  // only nearly always, usually, sometimes and seldom have a range in the key
+  /\b(?:often|rarely|probably|likely|frequently|typically|hardly ever|mostly|generally|most of the time)\b/i,
+];
