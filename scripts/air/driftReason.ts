@@ -1,7 +1,7 @@
 import { compassPoint } from "../geo/compassPoints.ts";
 import type { Drift } from "./driftAt.ts";
 import type { ModelConstants } from "./modelConstants.ts";
-import { type Approach, reachPieces, reachShare } from "./reachShare.ts";
+import { type Approach, type ReachPieces, reachPieces, reachShare } from "./reachShare.ts";
 import type { Phase, Verdict } from "./slopeSite.ts";
 
 /** What a reason is told from. */
@@ -27,13 +27,24 @@ export function mostReached(
   let mostShare = -1;
   for (const approach of approaches) {
     if (approach.distanceM[0] >= constants.scentRangeM) continue;
-    const share = reachShare(drift, reachPieces([approach], constants));
+    const share = reachShare(drift, piecesOf(approach, constants));
     if (share > mostShare) {
       most = approach;
       mostShare = share;
     }
   }
   return most;
+}
+
+/** An approach is asked for in every cell of a table, and never changes. */
+const keptPieces = new WeakMap<Approach, { constants: ModelConstants; pieces: ReachPieces }>();
+
+function piecesOf(approach: Approach, constants: ModelConstants): ReachPieces {
+  const kept = keptPieces.get(approach);
+  if (kept?.constants === constants) return kept.pieces;
+  const pieces = reachPieces([approach], constants);
+  keptPieces.set(approach, { constants, pieces });
+  return pieces;
 }
 
 /** "the bench trail", or "the approach" when it has no name. */

@@ -64,12 +64,11 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
   let wasUp = true;
   let sunFactor = 1;
   let nextDayMs = Number.NEGATIVE_INFINITY;
-  let packedCases = packedSky(sky[0] as SkyCases);
+  const packedRows = sky.map(packedSky);
   for (let minute = 0; minute <= series.minutes; minute += stepMin) {
     const atMs = startMs + minute * MINUTE_MS;
     row = rowAt(sky, atMs, row);
     const isNewRow = row !== lastRow;
-    if (isNewRow) packedCases = packedSky(sky[row] as SkyCases);
     if (atMs >= nextDayMs) {
       sunFactor = sunFactorAt(series, atMs);
       nextDayMs = series.dayStartMs + (Math.floor((atMs - series.dayStartMs) / DAY_MS) + 1) * DAY_MS;
@@ -80,7 +79,7 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
     const isAnyMinute =
       skyline.isCrossed(samples[own * SUN.stride + SUN.clearanceDeg] as number, atMs) ||
       (isNewRow && own > 0);
-    driveStates(samples, own, packed, packedCases, limits, statesNow);
+    driveStates(samples, own, packed, packedRows[row] as Float64Array, limits, statesNow);
     let isFilled = isFirst;
     for (let m = 0; m < members.length; m++) {
       if (statesNow[m] === states[m] && !isAnyMinute) continue;
@@ -95,10 +94,9 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
       let rowOfMinute = Math.max(0, lastRow);
       for (let k = isFirst ? own : 0; k <= own; k++) {
         rowOfMinute = rowAt(sky, atMs + (k - own) * MINUTE_MS, rowOfMinute);
-        const cases = sky[rowOfMinute] as SkyCases;
-        const packedOfMinute = rowOfMinute === row ? packedCases : packedSky(cases);
-        const inStep = driveState(samples, k, packed, m, packedOfMinute, limits);
-        const cloud = cases.cloudShare[cloudCase];
+        const packedCases = packedRows[rowOfMinute] as Float64Array;
+        const inStep = driveState(samples, k, packed, m, packedCases, limits);
+        const cloud = (sky[rowOfMinute] as SkyCases).cloudShare[cloudCase];
         record(changes[m] as DriveChanges, states[m] as number, inStep, minute + k - own, cloud);
         states[m] = inStep;
       }

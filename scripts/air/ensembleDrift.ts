@@ -1,22 +1,12 @@
 import { normalizeDeg } from "../geo/bearings.ts";
-import { type Drift, driftAt, isAnyDirection } from "./driftAt.ts";
+import type { Drift } from "./driftAt.ts";
 import type { MemberAir } from "./memberAir.ts";
 import type { ModelConstants } from "./modelConstants.ts";
-import type { AirDirections } from "./phaseSpans.ts";
-import { type ReachPieces, reachShare } from "./reachShare.ts";
 import { shareVerdict } from "./siteVerdict.ts";
-import type { Landform, Phase, Verdict } from "./slopeSite.ts";
-import type { SiteWind } from "./windAtSite.ts";
+import type { Phase, Verdict } from "./slopeSite.ts";
+import type { WeighedDrift } from "./weighedDrift.ts";
 
 const RADIAN = Math.PI / 180;
-const PHASES: readonly Phase[] = ["falling", "turning", "rising"];
-
-/** The slope air of a site in all its members. */
-export interface SiteAir {
-  landform: Landform;
-  directions: AirDirections;
-  members: MemberAir;
-}
 
 /** Sums over members and steps; `driftMean` makes the mean of them. */
 export interface DriftSums {
@@ -34,41 +24,16 @@ export function emptySums(): DriftSums {
   return { count: 0, share: 0, anyDirection: 0, east: 0, north: 0, sigma: 0, wind: 0, slopeAir: 0 };
 }
 
-/** The drift of one member at one step of the computed air. */
-export function memberDrift(
-  air: SiteAir,
-  member: number,
-  step: number,
-  wind: SiteWind,
-  constants: ModelConstants,
-): Drift {
-  const place = member * air.members.steps + step;
-  const phase = PHASES[air.members.phase[place] as number] as Phase;
-  const toDeg = phase === "rising" ? air.directions.riseToDeg : air.directions.fallToDeg;
-  const speedMps = air.members.speedMps[place] as number;
-  return driftAt(wind, { phase, speedMps, toDeg, landform: air.landform }, constants);
-}
-
-/** Adds one drift to the sums. @returns the verdict of this drift alone */
-export function addDrift(
-  sums: DriftSums,
-  drift: Drift,
-  pieces: ReachPieces,
-  openMps: number,
-  constants: ModelConstants,
-): Verdict {
-  const share = reachShare(drift, pieces);
-  const anyDirection = isAnyDirection(drift, openMps, constants);
-  const toRad = drift.meanToDeg * RADIAN;
+export function addDrift(sums: DriftSums, weighed: WeighedDrift): void {
+  const { drift } = weighed;
   sums.count += 1;
-  sums.share += share;
-  sums.anyDirection += anyDirection ? 1 : 0;
-  sums.east += drift.driftSpeedMps * Math.sin(toRad);
-  sums.north += drift.driftSpeedMps * Math.cos(toRad);
+  sums.share += weighed.share;
+  sums.anyDirection += weighed.isAnyDirection ? 1 : 0;
+  sums.east += weighed.eastMps;
+  sums.north += weighed.northMps;
   sums.sigma += drift.sigmaMps;
   sums.wind += drift.windMps;
   sums.slopeAir += drift.slopeAirMps;
-  return shareVerdict(share, anyDirection, constants);
 }
 
 /** The mean drift, the mean chance, and the verdict of both: any direction when over half of the drifts say so. */

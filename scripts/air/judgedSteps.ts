@@ -1,6 +1,6 @@
 import { type CompassPoint, compassPoint } from "../geo/compassPoints.ts";
 import type { Drift } from "./driftAt.ts";
-import { addDrift, commonPhase, driftMean, emptySums, memberDrift, type SiteAir } from "./ensembleDrift.ts";
+import { addDrift, commonPhase, driftMean, emptySums } from "./ensembleDrift.ts";
 import { turnNote, verdictNote } from "./localNote.ts";
 import { stepAt } from "./memberAir.ts";
 import type { ModelConstants } from "./modelConstants.ts";
@@ -9,6 +9,7 @@ import { airOfSession, generalWindDrift, type SessionAirQuestion, unknownAirReas
 import { type SessionStep, type SessionWindow, sessionSteps } from "./sessionSteps.ts";
 import { NO_APPROACH } from "./siteVerdict.ts";
 import type { Phase, Verdict, WindClass } from "./slopeSite.ts";
+import { memberDrifts, type SiteAir, type WeighedDrift, weighedDrift } from "./weighedDrift.ts";
 import { type OpenWind, type SiteWind, windAtSite, windClass } from "./windAtSite.ts";
 
 const PHASE_CODE = { falling: 0, turning: 1, rising: 2 } as const;
@@ -65,6 +66,7 @@ export function judgedSteps(question: SessionQuestion): {
   let wind: SiteWind | null = null;
   let cell = { windFrom: "calm" as CompassPoint | "calm", class: "calm" as WindClass };
   let air: SiteAir | null = null;
+  let judge: DriftJudge | null = null;
   const steps = timeline.map((step, i): JudgedStep => {
     const before = row;
     while (row < 0 || (row + 1 < winds.length && (winds[row + 1] as WindRow).at.getTime() <= step.fromMs))
@@ -75,8 +77,9 @@ export function judgedSteps(question: SessionQuestion): {
       air = airOfSession(question, window, cell);
       isTurned ||=
         air !== null && turnNote(question.localNotes, { session: window.session, ...cell }) !== null;
+      judge = wind === null ? null : driftJudge(air, wind, pieces, constants);
     }
-    const model = judgeStep(question, pieces, step, i, wind, cell.class, air, memberVerdicts);
+    const model = judgeStep(question, step, i, wind, cell.class, air, judge, memberVerdicts);
     if (model.unknown) unknownReason = model.unknown;
     const named = { session: window.session, phase: model.step.phase, ...cell };
     const note = verdictNote(question.localNotes, named);
@@ -94,15 +97,14 @@ export function judgedSteps(question: SessionQuestion): {
 
 function judgeStep(
   question: SessionQuestion,
-  pieces: ReachPieces,
   step: SessionStep,
   index: number,
   wind: SiteWind | null,
   ofClass: WindClass,
   air: SiteAir | null,
+  judge: DriftJudge | null,
   memberVerdicts: Verdict[][],
 ): { step: JudgedStep; unknown: string | null } {
-  const { constants } = question;
   const at = new Date(step.fromMs);
   const place = air ? stepAt(air.members, at) : 0;
   const phase = air ? commonPhase(air.members, place) : null;
@@ -117,24 +119,57 @@ function judgeStep(
         : !air && ofClass !== "fresh"
           ? unknownAirReason(question)
           : null;
-  const sums = emptySums();
+  const drifts = unknown || !judge ? null : judge.driftsAt(place);
   for (let m = 0; m < count; m++) {
     let own = memberVerdicts[m];
     if (!own) {
       own = [];
       memberVerdicts[m] = own;
     }
-    own[index] = "not assessed";
-    if (unknown || !wind) continue;
-    const drift = air ? memberDrift(air, m, place, wind, constants) : generalWindDrift(wind, constants);
-    own[index] = addDrift(sums, drift, pieces, wind.openMps, constants);
+    own[index] = drifts?.[m]?.verdict ?? "not assessed";
   }
-  if (unknown) return { step: { ...base, drift: null, reachShare: null, verdict: "not assessed" }, unknown };
-  const mean = driftMean(sums, constants);
+  if (unknown || !judge || !drifts) {
+    return { step: { ...base, drift: null, reachShare: null, verdict: "not assessed" }, unknown };
+  }
+  const mean = judge.meanOf(drifts);
   return {
     step: { ...base, drift: mean.drift, reachShare: mean.share, verdict: mean.verdict },
     unknown: null,
   };
+}
+
+/** The drifts of all members under one wind, step by step. */
+interface DriftJudge {
+  /** One for each member; a single one by the general wind where the slope air is not known. */
+  driftsAt: (step: number) => readonly WeighedDrift[];
+  /** The mean of what was asked for last is kept: through a night or a fresh wind nothing changes. */
+  meanOf: (drifts: readonly WeighedDrift[]) => ReturnType<typeof driftMean>;
+}
+
+function driftJudge(
+  air: SiteAir | null,
+  wind: SiteWind,
+  pieces: ReachPieces,
+  constants: ModelConstants,
+): DriftJudge {
+  let known: readonly WeighedDrift[] = [];
+  let mean: ReturnType<typeof driftMean> | null = null;
+  const meanOf: DriftJudge["meanOf"] = (drifts) => {
+    if (mean === null || drifts.some((drift, m) => drift !== known[m])) {
+      const sums = emptySums();
+      for (const drift of drifts) addDrift(sums, drift);
+      mean = driftMean(sums, constants);
+      known = drifts;
+    }
+    return mean;
+  };
+  if (air === null) {
+    const general = [weighedDrift(generalWindDrift(wind, constants), pieces, wind.openMps, constants)];
+    return { driftsAt: () => general, meanOf };
+  }
+  const driftOf = memberDrifts(air, wind, pieces, constants);
+  const members = Array.from({ length: air.members.count }, (_, m) => m);
+  return { driftsAt: (step) => members.map((member) => driftOf(member, step)), meanOf };
 }
 
 function memberPhase(air: SiteAir, member: number, step: SessionStep): Phase {

@@ -37,11 +37,8 @@ export function normalShare(x: number): number {
   return x > 0 ? 1 - tail : tail;
 }
 
-/** Chances of 0 to each angle, and densities times the angle step, for one steadiness. */
-interface AngleTable {
-  chance: Float64Array;
-  slope: Float64Array;
-}
+/** For one steadiness, at each angle: the chance from 0 to it, then the density times the angle step. */
+type AngleTable = Float64Array;
 
 const tables: (AngleTable | undefined)[] = [];
 
@@ -61,57 +58,79 @@ export function chanceOfWidth(kappa: number, fromDeg: number, widthDeg: number):
   if (!(kappa >= 0 && kappa <= 12)) throw new RangeError(`kappa must be 0 to 12, found ${kappa}`);
   if (widthDeg >= 360) return 1;
   const from = fromDeg > 180 ? fromDeg - 360 : fromDeg;
-  const chance = chanceTo(kappa, from + widthDeg) - chanceTo(kappa, from);
-  return Math.min(1, Math.max(0, chance));
-}
-
-/** Chance from the mean direction to an angle, odd in the angle; whole turns add 1. */
-function chanceTo(kappa: number, angleDeg: number): number {
-  if (angleDeg > 180) return 1 + chanceTo(kappa, angleDeg - 360);
-  if (angleDeg < 0) return -chanceTo(kappa, -angleDeg);
   const place = kappa / KAPPA_STEP;
   const middle = Math.max(1, Math.floor(place));
   const t = place - middle;
   // Cubic through four tables: the error of a straight line at this step would be 1e-4.
-  return (
-    (-t * (t - 1) * (t - 2) * atAngle(middle - 1, angleDeg)) / 6 +
-    ((t + 1) * (t - 1) * (t - 2) * atAngle(middle, angleDeg)) / 2 -
-    ((t + 1) * t * (t - 2) * atAngle(middle + 1, angleDeg)) / 2 +
-    ((t + 1) * t * (t - 1) * atAngle(middle + 2, angleDeg)) / 6
-  );
+  const rows = fourTables(middle);
+  const weights = [
+    (-t * (t - 1) * (t - 2)) / 6,
+    ((t + 1) * (t - 1) * (t - 2)) / 2,
+    (-(t + 1) * t * (t - 2)) / 2,
+    ((t + 1) * t * (t - 1)) / 6,
+  ] as const;
+  const chance = chanceTo(rows, weights, from + widthDeg) - chanceTo(rows, weights, from);
+  return Math.min(1, Math.max(0, chance));
 }
 
-function atAngle(kappaIndex: number, angleDeg: number): number {
-  const table = tables[kappaIndex] ?? keptTable(kappaIndex);
+type FourTables = readonly [AngleTable, AngleTable, AngleTable, AngleTable];
+type FourWeights = readonly [number, number, number, number];
+
+/** Chance from the mean direction to an angle, odd in the angle; whole turns add 1. */
+function chanceTo(rows: FourTables, weights: FourWeights, angleDeg: number): number {
+  if (angleDeg > 180) return 1 + chanceTo(rows, weights, angleDeg - 360);
+  if (angleDeg < 0) return -chanceTo(rows, weights, -angleDeg);
   const place = angleDeg / ANGLE_STEP_DEG;
   const i = Math.min(ANGLES - 2, Math.floor(place));
   const t = place - i;
-  const a = table.chance[i] as number;
-  const b = table.chance[i + 1] as number;
-  const slopeA = table.slope[i] as number;
-  const slopeB = table.slope[i + 1] as number;
   const u = 1 - t;
-  return a * u * u * (1 + 2 * t) + b * t * t * (3 - 2 * t) + slopeA * t * u * u - slopeB * t * t * u;
+  const here = u * u * (1 + 2 * t);
+  const next = t * t * (3 - 2 * t);
+  const slopeHere = t * u * u;
+  const slopeNext = -t * t * u;
+  let chance = 0;
+  for (let k = 0; k < 4; k++) {
+    const table = rows[k] as AngleTable;
+    chance +=
+      (weights[k] as number) *
+      ((table[2 * i] as number) * here +
+        (table[2 * i + 2] as number) * next +
+        (table[2 * i + 1] as number) * slopeHere +
+        (table[2 * i + 3] as number) * slopeNext);
+  }
+  return chance;
 }
 
-function keptTable(kappaIndex: number): AngleTable {
-  const table = angleTable(kappaIndex * KAPPA_STEP);
+const fours: (FourTables | undefined)[] = [];
+
+function fourTables(middle: number): FourTables {
+  const kept = fours[middle];
+  if (kept !== undefined) return kept;
+  const made = [tableOf(middle - 1), tableOf(middle), tableOf(middle + 1), tableOf(middle + 2)] as const;
+  fours[middle] = made;
+  return made;
+}
+
+function tableOf(kappaIndex: number): AngleTable {
+  const table = tables[kappaIndex] ?? angleTable(kappaIndex * KAPPA_STEP);
   tables[kappaIndex] = table;
   return table;
 }
 
 function angleTable(kappa: number): AngleTable {
-  const chance = new Float64Array(ANGLES);
-  const slope = new Float64Array(ANGLES);
+  const table = new Float64Array(2 * ANGLES);
   const stepRad = ANGLE_STEP_DEG * RADIAN;
   const panelRad = stepRad / 4;
   let sum = 0;
+  let ahead = directionDensity(kappa, 0);
   for (let i = 0; i < ANGLES; i++) {
     const at = i * stepRad;
-    slope[i] = directionDensity(kappa, at) * stepRad;
-    chance[i] = sum;
+    table[2 * i] = sum;
+    table[2 * i + 1] = ahead * stepRad;
     const d = (k: number): number => directionDensity(kappa, at + k * panelRad);
-    sum += (panelRad / 3) * (d(0) + 4 * d(1) + 2 * d(2) + 4 * d(3) + d(4));
+    const next = d(4);
+    sum += (panelRad / 3) * (ahead + 4 * d(1) + 2 * d(2) + 4 * d(3) + next);
+    ahead = next;
   }
-  return { chance, slope };
+  return table;
 }

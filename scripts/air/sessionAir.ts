@@ -1,10 +1,10 @@
 import { type Drift, driftAt } from "./driftAt.ts";
-import type { SiteAir } from "./ensembleDrift.ts";
 import { type LocalNote, type NoteCell, turnNote } from "./localNote.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import type { SessionWindow } from "./sessionSteps.ts";
 import type { SlopeAirDay } from "./slopeAirDay.ts";
 import type { SlopeSite } from "./slopeSite.ts";
+import type { SiteAir } from "./weighedDrift.ts";
 import type { SiteWind } from "./windAtSite.ts";
 import { withTurnMoved } from "./withTurnMoved.ts";
 

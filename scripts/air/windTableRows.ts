@@ -1,8 +1,8 @@
 import type { CompassPoint } from "../geo/compassPoints.ts";
 import { driftReason } from "./driftReason.ts";
-import { addDrift, driftMean, emptySums, memberDrift, type SiteAir } from "./ensembleDrift.ts";
+import { addDrift, driftMean, emptySums } from "./ensembleDrift.ts";
 import { turnNote, verdictNote } from "./localNote.ts";
-import { stepAt } from "./memberAir.ts";
+import { type MemberAir, stepAt } from "./memberAir.ts";
 import type { ModelConstants } from "./modelConstants.ts";
 import { type Approach, type ReachPieces, reachPieces } from "./reachShare.ts";
 import { airOfSession, generalWindDrift, type SessionAirQuestion, unknownAirReason } from "./sessionAir.ts";
@@ -10,6 +10,7 @@ import { type SessionWindow, sessionSteps } from "./sessionSteps.ts";
 import { NO_APPROACH } from "./siteVerdict.ts";
 import type { Phase, Verdict, WindClass } from "./slopeSite.ts";
 import { type TableWind, tableWinds } from "./tableWinds.ts";
+import { memberDrifts, type WeighedDrift, weighedDrift } from "./weighedDrift.ts";
 import { type SiteWind, windAtSite } from "./windAtSite.ts";
 
 const PHASES: readonly Phase[] = ["falling", "turning", "rising"];
@@ -45,49 +46,64 @@ type Cell = Pick<WindTableRow, "driftToDeg" | "driftSpeedMps" | "reachShare" | "
  * the phase holds in the session; a phase that the plain run does not have there is not assessed.
  */
 export function windTableRows(question: TableQuestion): WindTableRow[] {
-  const pieces = question.sessions.map((s) => reachPieces(s.approaches, question.constants));
-  return tableWinds(question.constants).flatMap((wind) => {
-    const siteWind = windAtSite(wind.wind, question.site, question.constants);
-    return question.sessions.flatMap((session, i) => {
+  const { site, constants } = question;
+  const sessions = question.sessions.map((session) => ({
+    session,
+    pieces: reachPieces(session.approaches, constants),
+    placesOf: placesByPhase(session, constants),
+  }));
+  return tableWinds(constants).flatMap((wind) => {
+    const siteWind = windAtSite(wind.wind, site, constants) as SiteWind;
+    return sessions.flatMap(({ session, pieces, placesOf }) => {
       const air = airOfSession(question, session, wind);
-      const phases = air ? phasesOf(air, session, question.constants) : null;
+      const places = air && placesOf(air.members);
+      const driftOf = air && memberDrifts(air, siteWind, pieces, constants);
       return PHASES.map((phase) => {
-        const steps = phases?.get(phase) ?? null;
-        const cell = cellOf(
-          question,
-          session,
-          pieces[i] as ReachPieces,
-          siteWind as SiteWind,
-          wind,
-          air,
-          phase,
-          steps,
-        );
+        const drifts =
+          air && driftOf ? (places?.get(phase) ?? []).map(({ member, step }) => driftOf(member, step)) : null;
+        const cell = cellOf(question, session, pieces, siteWind, wind, phase, drifts);
         return withNote(question, wind, session, phase, cell);
       });
     });
   });
 }
 
-/** Steps of the session by phase of the plain run; per phase the members' places in the air of those steps. */
-function phasesOf(air: SiteAir, session: SessionWindow, constants: ModelConstants): Map<Phase, number[]> {
-  const { members } = air;
+interface Place {
+  member: number;
+  step: number;
+}
+
+/** The places of a session in a computed air by phase; worked out once for an air, which most winds share. */
+function placesByPhase(
+  session: SessionWindow,
+  constants: ModelConstants,
+): (members: MemberAir) => Map<Phase, Place[]> {
+  let known: { members: MemberAir; places: Map<Phase, Place[]> } | null = null;
+  return (members) => {
+    if (known?.members !== members) known = { members, places: phasesOf(members, session, constants) };
+    return known.places;
+  };
+}
+
+/** The steps of the session at which a member has a phase, for each phase that the plain run has in it. */
+function phasesOf(
+  members: MemberAir,
+  session: SessionWindow,
+  constants: ModelConstants,
+): Map<Phase, Place[]> {
   const steps = sessionSteps(session.from, session.to, members.startMs, constants.stepMin).map((s) =>
     stepAt(members, new Date(s.fromMs)),
   );
   return new Map(
-    PHASES.map((phase, code) => {
-      const isPlain = steps.some((step) => members.phase[step] === code);
-      const places = isPlain
-        ? steps.flatMap((step) => {
-            const own: number[] = [];
-            for (let m = 0; m < members.count; m++) {
-              if (members.phase[m * members.steps + step] === code) own.push(m * members.steps + step);
-            }
-            return own;
-          })
-        : [];
-      return [phase, places] as const;
+    PHASES.map((phase, code): [Phase, Place[]] => {
+      const places: Place[] = [];
+      if (!steps.some((step) => members.phase[step] === code)) return [phase, places];
+      for (const step of steps) {
+        for (let member = 0; member < members.count; member++) {
+          if (members.phase[member * members.steps + step] === code) places.push({ member, step });
+        }
+      }
+      return [phase, places];
     }),
   );
 }
@@ -98,24 +114,20 @@ function cellOf(
   pieces: ReachPieces,
   siteWind: SiteWind,
   wind: TableWind,
-  air: SiteAir | null,
   phase: Phase,
-  places: readonly number[] | null,
+  drifts: readonly WeighedDrift[] | null,
 ): Cell {
   const { constants } = question;
   if (!(session.to > session.from)) return notAssessed("There is no such session on this day.");
   if (session.approaches.length === 0) return notAssessed(NO_APPROACH);
   const sums = emptySums();
-  if (air && places) {
-    if (places.length === 0) return notAssessed(`No ${phase} air in this session on this day.`);
-    for (const place of places) {
-      const member = Math.floor(place / air.members.steps);
-      const drift = memberDrift(air, member, place % air.members.steps, siteWind, constants);
-      addDrift(sums, drift, pieces, siteWind.openMps, constants);
-    }
+  if (drifts) {
+    if (drifts.length === 0) return notAssessed(`No ${phase} air in this session on this day.`);
+    for (const drift of drifts) addDrift(sums, drift);
   } else {
     if (wind.class !== "fresh") return notAssessed(unknownAirReason(question));
-    addDrift(sums, generalWindDrift(siteWind, constants), pieces, siteWind.openMps, constants);
+    const general = generalWindDrift(siteWind, constants);
+    addDrift(sums, weighedDrift(general, pieces, siteWind.openMps, constants));
   }
   const mean = driftMean(sums, constants);
   const { drift, share, verdict } = mean;
@@ -133,7 +145,7 @@ function cellOf(
         approaches: session.approaches,
         openMps: siteWind.openMps,
         isLee: siteWind.isLee,
-        isSlopeAirKnown: air !== null,
+        isSlopeAirKnown: drifts !== null,
       },
       constants,
     ),
