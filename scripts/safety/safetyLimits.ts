@@ -25,6 +25,13 @@ const LIMIT_IDS = [
   "forecastOldH",
   "windChillCautionC",
   "windChillStopC",
+  "positionErrorM",
+  "boundaryNearM",
+  "seatsApartM",
+  "landingMinM",
+  "landingPreferredM",
+  "landingCautionDeg",
+  "landingStopDeg",
 ] as const;
 
 /** The limits of the checks; their values, units and reasons stand in data/model.json. All are choices, never rules. */

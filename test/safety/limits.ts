@@ -28,6 +28,13 @@ export const limits: SafetyLimits = {
   forecastOldH: 24,
   windChillCautionC: -10,
   windChillStopC: -27,
+  positionErrorM: 10,
+  boundaryNearM: 50,
+  seatsApartM: 200,
+  landingMinM: 30,
+  landingPreferredM: 40,
+  landingCautionDeg: 5,
+  landingStopDeg: 10,
 };
 
 export const condition: NonNullable<SiteFile["tree"]>["condition"] = {
