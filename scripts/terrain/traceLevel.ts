@@ -1,0 +1,153 @@
+import { type ContourSteps, type HeightRaster, VOID_STEP } from "./contourSteps.ts";
+
+export interface LevelTrace {
+  raster: HeightRaster;
+  contours: ContourSteps;
+  step: number;
+  heightM: number;
+  /** By edge, the step at which it was passed last; written to. */
+  visited: Int32Array;
+}
+
+// Headings, clockwise.
+const NORTH = 0;
+const EAST = 1;
+const SOUTH = 2;
+const WEST = 3;
+
+/**
+ * Follows the lines of one height from square to square with the higher ground on the left: first the open ones from where they
+ * start at a border or void, then the rings.
+ *
+ * @param found   called with column, row, column, row ... of a line in cells, an array that is the caller's to keep
+ */
+export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing: boolean) => void): void {
+  const { raster, contours, step, heightM, visited } = task;
+  const { columns, heightsM } = raster;
+  const { steps, stride } = contours;
+  const edges = contours.edgesAt(step);
+  let points = new Float64Array(1024);
+  let length = 0;
+
+  for (const edge of contours.openEdgesAt(step)) {
+    if (visited[edge] !== step && !isKnown(squareBefore(edge, headingAt(edge) ^ 2))) follow(edge);
+  }
+  for (let k = 0; k < edges.length; k++) {
+    if (visited[edges[k]!] !== step) follow(edges[k]!);
+  }
+
+  /** Which way a line passes an edge: the higher end lies on the left. */
+  function headingAt(edge: number): number {
+    const isHigh = steps[edge >> 1]! >= step;
+    return (edge & 1) === 0 ? (isHigh ? NORTH : SOUTH) : isHigh ? EAST : WEST;
+  }
+
+  /** Place of the north-west corner of the square that a heading leads into from an edge. */
+  function squareBefore(edge: number, heading: number): number {
+    const at = edge >> 1;
+    return heading === NORTH ? at - stride : heading === WEST ? at - 1 : at;
+  }
+
+  function isKnown(square: number): boolean {
+    return (
+      steps[square] !== VOID_STEP &&
+      steps[square + 1] !== VOID_STEP &&
+      steps[square + stride] !== VOID_STEP &&
+      steps[square + stride + 1] !== VOID_STEP
+    );
+  }
+
+  function follow(start: number): void {
+    let edge = start;
+    let heading = headingAt(start);
+    let square = squareBefore(start, heading);
+    let row = Math.floor((start >> 1) / stride) - 1;
+    let column = (start >> 1) - (row + 1) * stride;
+    let isRing = false;
+    length = 0;
+    addPoint(row, column, (start & 1) === 0);
+    visited[start] = step;
+    if (heading === NORTH) row--;
+    else if (heading === WEST) column--;
+    while (isKnown(square)) {
+      const nw = steps[square]! >= step;
+      const ne = steps[square + 1]! >= step;
+      const sw = steps[square + stride]! >= step;
+      const se = steps[square + stride + 1]! >= step;
+      // The two far corners, as met by a walker who has the higher near corner on the left.
+      const left = heading === NORTH ? nw : heading === EAST ? ne : heading === SOUTH ? se : sw;
+      const right = heading === NORTH ? ne : heading === EAST ? se : heading === SOUTH ? sw : nw;
+      if (left) heading = right ? (heading + 1) & 3 : heading;
+      else heading = (heading + (right && isSaddleAbove(row, column, nw) ? 1 : 3)) & 3;
+      if (heading === NORTH) {
+        edge = 2 * square;
+        addPoint(row, column, true);
+        square -= stride;
+        row--;
+      } else if (heading === SOUTH) {
+        edge = 2 * (square + stride);
+        addPoint(row + 1, column, true);
+        square += stride;
+        row++;
+      } else if (heading === WEST) {
+        edge = 2 * square + 1;
+        addPoint(row, column, false);
+        square--;
+        column--;
+      } else {
+        edge = 2 * square + 3;
+        addPoint(row, column + 1, false);
+        square++;
+        column++;
+      }
+      if (edge === start) {
+        isRing = true;
+        break;
+      }
+      visited[edge] = step;
+    }
+    if (isRing) closeRing();
+    // A summit or hollow exactly at the height has no extent.
+    if (length >= (isRing ? 8 : 4)) found(points.slice(0, length), isRing);
+  }
+
+  /** Ends a ring on its first point also where equal points in a row were left out. */
+  function closeRing(): void {
+    if (length >= 4 && (points[0] !== points[length - 2] || points[1] !== points[length - 1])) {
+      put(points[0]!, points[1]!);
+    }
+  }
+
+  /** Whether the middle of a saddle lies above: where the bilinear surface is level. */
+  function isSaddleAbove(row: number, column: number, isNorthWestHigh: boolean): boolean {
+    const at = row * columns + column;
+    const nw = heightsM[at]! - heightM;
+    const ne = heightsM[at + 1]! - heightM;
+    const sw = heightsM[at + columns]! - heightM;
+    const se = heightsM[at + columns + 1]! - heightM;
+    return isNorthWestHigh ? nw * se > ne * sw : ne * sw > nw * se;
+  }
+
+  function addPoint(row: number, column: number, isEastward: boolean): void {
+    const at = row * columns + column;
+    const here = heightsM[at]!;
+    const there = heightsM[isEastward ? at + 1 : at + columns]!;
+    let share = (heightM - here) / (there - here);
+    // The height may be a rounding beyond the end it equals.
+    if (share < 0) share = 0;
+    else if (share > 1) share = 1;
+    const x = isEastward ? column + share : column;
+    const y = isEastward ? row : row + share;
+    if (length === 0 || points[length - 2] !== x || points[length - 1] !== y) put(x, y);
+  }
+
+  function put(x: number, y: number): void {
+    if (length + 2 > points.length) {
+      const longer = new Float64Array(points.length * 2);
+      longer.set(points);
+      points = longer;
+    }
+    points[length++] = x;
+    points[length++] = y;
+  }
+}
