@@ -18,6 +18,7 @@ import { baseRows, emergencyRows, ruleRows, type SourcedRow } from "./ruleRows.t
 import { mainSeason, type SeasonLightRow, seasonCaption, seasonLightRows } from "./seasonLight.ts";
 import { type AreaPack, type CautionBox, type FactRow, fact, type Sheet } from "./sheetParts.ts";
 import { siteBar } from "./siteBar.ts";
+import { type TripLinks, tripLinks } from "./trips/tripLinks.ts";
 
 export interface SiteListRow {
   number: number;
@@ -44,7 +45,7 @@ export interface AreaSheet extends Sheet {
   seasonCaption: string;
   seasonLight: SeasonLightRow[];
   legalSource: string;
-  trips: { name: string; dates: string; hunters: string }[];
+  trips: TripLinks[];
   place: FactRow[];
   notChecked: { title: string; subject: string; text: string }[];
   prose: Prose["sections"];
@@ -53,7 +54,6 @@ export interface AreaSheet extends Sheet {
 export function areaSheet(frame: AreaFrame, shared: SharedData): AreaSheet {
   const { area } = frame;
   const { pack, content } = area;
-  const { locale } = pack.area;
   const old = oldFacts(area);
   const permissions = permissionRows(area);
   const day = packDay(area, pack.tableDate);
@@ -87,11 +87,7 @@ export function areaSheet(frame: AreaFrame, shared: SharedData): AreaSheet {
       day === undefined
         ? "No light was worked out for the table date."
         : legalSource(day.shootingLight, area),
-    trips: content.trips.map((trip) => ({
-      name: trip.facts.name,
-      dates: dateSpanText(trip.facts.from, trip.facts.to, locale),
-      hunters: trip.facts.hunters.map((hunter) => hunter.name).join(", "),
-    })),
+    trips: tripLinks(area),
     place: placeRows(area),
     notChecked: orderChecks(
       pack.notChecked.map((item) => ({ ...item, id: item.check, result: "NOT CHECKED" as const })),

@@ -7,6 +7,7 @@ import { oldFacts } from "./oldFacts.ts";
 import { asOfDate, permissionRows } from "./permissionRows.ts";
 import type { AreaPack, PageOptions, Sheet } from "./sheetParts.ts";
 import { standingLine } from "./standingLines.ts";
+import { tripLinks } from "./trips/tripLinks.ts";
 
 export interface IndexArea {
   name: string;
@@ -78,8 +79,14 @@ function indexArea(area: AreaPack): IndexArea {
           { href: `${folder}slope-air.html`, text: "Slope air" },
         ]
       : []),
+    ...tripLinks(area).flatMap((trip) =>
+      trip.links.map((link) => ({ href: `${folder}${link.href}`, text: `${trip.name}, ${link.text}` })),
+    ),
+    { href: `${folder}safety.html`, text: "Safety and checklists" },
+    { href: `${folder}partner.html`, text: "Partner briefing" },
     { href: `${folder}almanac.html`, text: "Almanac" },
     { href: `${folder}method.html`, text: "Key and method" },
+    { href: `${folder}emergency.html`, text: "Emergency" },
   ];
   return {
     name: pack.area.name,

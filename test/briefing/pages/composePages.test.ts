@@ -19,7 +19,7 @@ describe("the pages of a pack", () => {
   test("stand in the output tree, each once, and know their way to the root", () => {
     const pages = composePages([larchValley()], shared, {});
     const all = Object.values(pages).flat();
-    expect(new Set(all.map((sheet) => sheet.permalink)).size).toBe(21);
+    expect(new Set(all.map((sheet) => sheet.permalink)).size).toBe(24);
     expect(pages.siteCard[0]).toMatchObject({
       permalink: "areas/larch-valley/sites/larch-bench.html",
       root: "../../../",
@@ -51,7 +51,14 @@ describe("the pages of a pack", () => {
     area.details.sites = null;
     const pages = composePages([area], shared, {});
     expect([pages.windTable, pages.slopeAir, pages.siteCard]).toEqual([[], [], []]);
-    expect(pages.area[0]?.nav.map((link) => link.text)).toEqual(["All areas", "Almanac", "Key and method"]);
+    expect(pages.area[0]?.nav.map((link) => link.text)).toEqual([
+      "All areas",
+      "Safety",
+      "Partner briefing",
+      "Almanac",
+      "Key and method",
+      "Emergency",
+    ]);
     expect(pages.area[0]?.sites).toEqual([]);
   });
 

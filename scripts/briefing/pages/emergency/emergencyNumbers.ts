@@ -54,12 +54,12 @@ export function accessRows(area: AreaPack): PenRow[] {
 /** The helicopter spot with what the owner said of it; what nobody looked at is NOT CHECKED. */
 export function helicopterRows(area: AreaPack): PenRow[] {
   const spot = area.content.facts.emergency.helicopterSpot;
-  if (spot === undefined) return [penRow("Spot", null)];
+  if (spot === undefined) return [penRow("Place", null)];
   const feature = area.content.map?.features.find((f) => f.properties.id === spot.feature);
   const place = feature === undefined ? null : placeText(featurePosition(feature));
   const name = feature?.properties.name;
   return [
-    penRow("Spot", place === null ? null : [name, place].filter(Boolean).join(": ")),
+    penRow("Place", place === null ? null : [name, place].filter(Boolean).join(": ")),
     penRow(
       "Size",
       spot.sizeM === undefined
@@ -68,7 +68,6 @@ export function helicopterRows(area: AreaPack): PenRow[] {
     ),
     penRow("Wires", spot.noWires === true ? "none seen by the owner" : "NOT CHECKED"),
     penRow("Slope, trees", "NOT CHECKED"),
-    penRow("Loose gear, dust", "NOT CHECKED"),
     penRow("Wind from", null),
   ];
 }

@@ -3,9 +3,8 @@ import { type PenPiece, penLine } from "../../words/penLine.ts";
 /** What to read out, with blanks: who, where, what happened, how many, how they are, weather, helpers, battery. */
 export function emergencyScript(areaName: string): PenPiece[][] {
   return [
-    `We need help in ${areaName}, at site _.`,
+    `We need help in ${areaName.replaceAll("_", " ")}, at site _. My name is _, I call by _.`,
     "Latitude _, longitude _, grid _.",
-    "My name is _, I call by _.",
     "What happened: _, at _. Fell from _.",
     "People hurt: _. Awake: _, breathing: _, bleeding: _.",
     "Weather and wind: _. Helpers here: _. Battery left: _.",

@@ -14,6 +14,9 @@ export interface EmergencySheet extends Sheet {
   script: PenPiece[][];
   places: EmergencyPlace[];
   readAloud: string | null;
+  /** the owner's number and where a call gets through */
+  calling: PenRow[];
+  /** everybody else one may have to ring */
   numbers: PenRow[];
   access: PenRow[];
   helicopter: PenRow[];
@@ -49,7 +52,8 @@ export function emergencySheet(frame: AreaFrame, shared: SharedData): EmergencyS
     script: emergencyScript(area.pack.area.name),
     places,
     readAloud: readAloud(places),
-    numbers: [penRow("Number to call", number), ...numberRows(area), ...callingRows(area)],
+    calling: [penRow("Number to call", number), ...callingRows(area)],
+    numbers: numberRows(area),
     access: accessRows(area),
     helicopter: helicopterRows(area),
     helicopterRule:

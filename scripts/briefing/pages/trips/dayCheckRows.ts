@@ -8,7 +8,13 @@ import type { AreaPack, CautionBox } from "../sheetParts.ts";
 import type { PackedTrip } from "./packedTrips.ts";
 import type { PackTripDay } from "./sessionStops.ts";
 
-/** The checks of a day from the worst, none dropped; those that are OK share a row with others of their kind. */
+// their figures stand in the light, the schedule or the contacts of the sheet, or on the site card
+const TOLD_ELSEWHERE = ["C1", "C5", "C8", "C12", "C13", "C14", "C15", "C18", "C22", "C23"];
+
+/**
+ * The checks of a day from the worst. Those that are OK share a row with others of their kind; those of them whose figures
+ * stand elsewhere are named by `okElsewhere`.
+ */
 export function dayCheckRows(
   area: AreaPack,
   shared: SharedData,
@@ -17,7 +23,7 @@ export function dayCheckRows(
 ): CheckRow[] {
   const ordered = orderChecks(day.checks);
   const bad = ordered.filter((check) => check.result !== "OK");
-  const fine = ordered.filter((check) => check.result === "OK");
+  const fine = ordered.filter((check) => check.result === "OK" && !TOLD_ELSEWHERE.includes(check.id));
   return [
     ...bad.map((check) => ({
       title: dayCheckTitle(check, area, shared, packed),
@@ -37,13 +43,34 @@ export function dayCheckRows(
   ];
 }
 
-/** The two worst STOP or CAUTION checks of a day as Warning boxes. */
+/** "Trunk and stand, Odell, Fenna; tree, site 4 ...": what was OK by figures that stand elsewhere; null for none. */
+export function okElsewhere(
+  area: AreaPack,
+  shared: SharedData,
+  packed: PackedTrip,
+  day: PackTripDay,
+): string | null {
+  const fine = orderChecks(day.checks).filter(
+    (check) => check.result === "OK" && TOLD_ELSEWHERE.includes(check.id),
+  );
+  const ids = [...new Set(fine.map((check) => check.id))];
+  const parts = ids.map((id) => {
+    const names = fine
+      .filter((check) => check.id === id)
+      .flatMap((check) => dayCheckSubject(check, area, shared, packed) ?? []);
+    return [checkTitle(id), ...new Set(names)].join(", ");
+  });
+  return parts.length === 0 ? null : `${parts.join("; ")}.`;
+}
+
+/** The two worst STOP or CAUTION checks of a day as Warning boxes; one of them may tell that the forecast is old. */
 export function dayCautions(
   area: AreaPack,
   shared: SharedData,
   packed: PackedTrip,
   day: PackTripDay,
-): CautionBox[] {
+): (CautionBox & { isOldForecast: boolean })[] {
+  const sessions = day.sessions.map(({ session }) => session);
   return orderChecks(day.checks)
     .filter((check) => check.result === "STOP" || check.result === "CAUTION")
     .slice(0, 2)
@@ -51,6 +78,7 @@ export function dayCautions(
       level: "warning",
       title: `${dayCheckTitle(check, area, shared, packed)}: ${check.result}`,
       text: check.text,
+      isOldForecast: check.id === "C26" && sessions.includes(check.subject),
     }));
 }
 

@@ -14,15 +14,21 @@ import type { AreaPack, CautionBox, FactRow, PageLink, Sheet } from "../sheetPar
 import { EYES_DECIDE, standingLine } from "../standingLines.ts";
 import type { WindMatrix } from "../windMatrix.ts";
 import { dayAnswer, dayException } from "./dayAnswer.ts";
-import { dayCautions, dayCheckRows } from "./dayCheckRows.ts";
+import { dayCautions, dayCheckRows, okElsewhere } from "./dayCheckRows.ts";
 import { clockLine, legalRows, lightFigures, moonText } from "./dayLightRows.ts";
 import { dayLookup } from "./dayLookup.ts";
-import { darkTexts, siteLightRow } from "./daySiteRows.ts";
+import { darkTexts, type SiteLightRow, siteLightRow } from "./daySiteRows.ts";
 import { openSits, type Sit, sessionSits } from "./daySits.ts";
 import { type ForecastRow, forecastRows, issueTexts } from "./forecastRows.ts";
 import { forecastSource, forecastText } from "./forecastText.ts";
 import { type PackedTrip, tripPermalinks } from "./packedTrips.ts";
-import { type RankedSite, rankedSites, type StoppedGroup, stoppedGroups } from "./rankingRows.ts";
+import {
+  type RankedGroup,
+  rankedGroups,
+  rankedSites,
+  type StoppedGroup,
+  stoppedGroups,
+} from "./rankingRows.ts";
 import { type ScheduleRow, scheduleRows } from "./scheduleRows.ts";
 import { type PackTripDay, type PackTripSession, sessionStop } from "./sessionStops.ts";
 import { tripDayDetails, tripSessionDetails } from "./tripDetails.ts";
@@ -32,12 +38,12 @@ export interface DaySession {
   title: string;
   /** "STOP: Thunder is in the forecast.", else null */
   stop: string | null;
-  forecast: { text: string; source: string | null; old: boolean } | null;
+  forecast: { text: string | null; source: string | null; old: boolean } | null;
   noForecast: string | null;
   sits: Sit[];
   rankingCaption: string;
   scheduleCaption: string;
-  ranking: RankedSite[] | null;
+  ranking: RankedGroup[] | null;
   stopped: StoppedGroup[];
   schedule: ScheduleRow[];
   noSchedule: string | null;
@@ -52,7 +58,7 @@ export interface DaySheet extends Sheet {
   legal: { title: string; legal: LegalText; source: string }[];
   legalNotes: string[];
   /** usable light, sun and turns of the air at the sites of the day */
-  sites: FactRow[];
+  sites: SiteLightRow[];
   dark: string | null;
   eyes: string;
   seasonNote: string | null;
@@ -67,6 +73,8 @@ export interface DaySheet extends Sheet {
   checks: CheckRow[];
   /** what was OK, a sentence or more a check */
   fine: CheckRow[];
+  /** what was OK and has its figures in the schedule above or on the site card */
+  fineElsewhere: string | null;
   contacts: PenRow[];
   checkIn: string | null;
   notes: string | null;
@@ -92,6 +100,7 @@ function daySheet(frame: AreaFrame, packed: PackedTrip, day: PackTripDay, shared
   const shown = open.length > 0 ? open : firstRanked(day);
   const links = tripPermalinks(frame.folder, trip);
   const details = tripDayDetails(area, trip.id, day.localDate);
+  const boxes = dayCautions(area, shared, packed, day);
   const rows = dayCheckRows(area, shared, packed, day);
   const issues = issueTexts(area, details);
   const dark = day.sessions.flatMap((session) =>
@@ -104,7 +113,9 @@ function daySheet(frame: AreaFrame, packed: PackedTrip, day: PackTripDay, shared
       title: `${weekdayName(day.localDate)} ${dateText(day.localDate, locale)}`,
       answer: dayAnswer(area, packed, day),
       exception: dayException(area, packed, day),
-      cautions: [...dayCautions(area, shared, packed, day), ...forecastNote(day, shared)],
+      cautions: [...boxes, ...(boxes.some((box) => box.isOldForecast) ? [] : forecastNote(day, shared))].map(
+        ({ level, title: hazard, text }) => ({ level, title: hazard, text }),
+      ),
     }),
     trip: written.facts.name,
     clock: clockLine(area, light),
@@ -131,12 +142,15 @@ function daySheet(frame: AreaFrame, packed: PackedTrip, day: PackTripDay, shared
     forecastSource: sourceText(packed, issues),
     checks: rows.filter((row) => row.result !== "OK"),
     fine: rows.filter((row) => row.result === "OK"),
+    fineElsewhere: okElsewhere(area, shared, packed, day),
     contacts: contactRows(area, packed),
     checkIn: written.facts.checkIn ?? null,
     notes: written.facts.notes ?? null,
     meetPartner: written.facts.hunters.length > 1 ? standingLine(shared, "meetPartner") : null,
     lawFirst: standingLine(shared, "lawFirst"),
-    hasLocalNote: sessions.some((session) => session.ranking?.some((row) => row.localNote) ?? false),
+    hasLocalNote: sessions.some(
+      (session) => session.ranking?.some((group) => group.rows.some((row) => row.localNote)) ?? false,
+    ),
     links: [
       { href: "intentions.html", text: "Trip intentions" },
       ...links.days
@@ -170,7 +184,7 @@ function daySession(
       forecast === null
         ? null
         : {
-            text: `Expected: ${forecastText(forecast, area.pack.area.units)}.`,
+            text: hasHours ? null : `Expected: ${forecastText(forecast, area.pack.area.units)}.`,
             source: forecast.old || !hasHours ? `${forecastSource(forecast, area)}.` : null,
             old: forecast.old,
           },
@@ -178,7 +192,7 @@ function daySession(
     sits,
     rankingCaption: `Sites by verdict, ${session.session}`,
     scheduleCaption: `Schedule, ${session.session}`,
-    ranking: rankedSites(area, day, session, details, stepMin),
+    ranking: rankedGroups(rankedSites(area, day, session, details, stepMin)),
     stopped: stoppedGroups(area, day, session),
     schedule: scheduleRows(area, packed, session, details, sits),
     noSchedule: noScheduleText(session, sits),
@@ -197,7 +211,7 @@ function sourceText({ written }: PackedTrip, issues: readonly string[]): string 
   const { forecast } = written.facts;
   return forecast === undefined || issues.length === 0
     ? null
-    : `${forecast.source}, issued ${listWords(issues)}. Expected, 10 m open wind; each row holds until the next.`;
+    : `Expected: ${forecast.source}, issued ${listWords(issues)}. Open wind at 10 m; a row holds until the next.`;
 }
 
 function noScheduleText(session: PackTripSession, sits: readonly Sit[]): string | null {
@@ -246,7 +260,7 @@ function contactRows(area: AreaPack, { written }: PackedTrip): PenRow[] {
   const { hunters } = written.facts;
   const own = area.pack.edition === "owner";
   return [
-    ...hunters.map((hunter) => penRow(`${hunter.name}, phone`, null)),
+    ...hunters.map((hunter) => penRow(hunter.name, null)),
     ...hunters.flatMap((hunter) =>
       own && hunter.contact !== undefined ? [penRow(`Home of ${hunter.name}`, hunter.contact)] : [],
     ),

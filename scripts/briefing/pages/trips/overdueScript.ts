@@ -11,11 +11,10 @@ export function overdueScript(facts: {
   return [
     `Somebody hunting in ${blankless(areaName)} is overdue.`,
     "Missing: _. Last heard at _, back by _.",
-    "Site _: latitude _, longitude _, grid _. It is a seat in a tree.",
+    "Seat in a tree, site _: latitude _, longitude _, grid _.",
     `The party is ${blankless(people)}, staying at ${base === null ? "_" : blankless(base)}.`,
     `Vehicle: ${vehicle === null ? "_" : blankless(vehicle)}.`,
-    "Clothes and colour: _. Medical: _.",
-    "My name is _, phone _.",
+    "Clothes and colour: _. Medical: _. My name is _, phone _.",
   ].map(penLine);
 }
 

@@ -36,7 +36,7 @@ export function plannedSits(area: AreaPack, packed: PackedTrip): PlannedSit[] {
             hunter: sit.hunter,
             site: sit.site,
             position: decimalDegreesText(site.position),
-            grid: `${site.grid}, WGS 84`,
+            grid: site.grid,
             way: [
               way === null ? "way in not said" : `by ${way}`,
               height === undefined

@@ -11,12 +11,18 @@ export interface RankedSite {
   verdict: NonNullable<PackTripSession["ranking"]>[number]["verdict"];
   site: string;
   number: number;
-  /** "about 07:00 until about 09:15", or why there is none */
-  sit: string;
-  /** "about 05:20 by Ridge way" */
-  leave: string;
+  /** "about 07:00 until about 09:15"; null when there is no stretch worth sitting */
+  sit: string | null;
+  /** "about 05:20 by Ridge way"; null when nobody should go */
+  leave: string | null;
   reason: string;
   localNote: boolean;
+}
+
+/** Sites of one verdict, best first. */
+export interface RankedGroup {
+  verdict: RankedSite["verdict"];
+  rows: RankedSite[];
 }
 
 /** Sites that nobody may sit at for the same reason. */
@@ -39,24 +45,25 @@ export function rankedSites(
       ?.filter((row) => siteStopOf(area, day, session, row.site) === null)
       .map((row) => {
         const sit = sitText(row, stepMin, timezone);
-        const way = walkInName(area, row.site, row.walkIn);
+        const hasSit = row.sitFrom !== null && row.sitUntil !== null;
         return {
           verdict: row.verdict,
           site: siteName(area, row.site),
           number: packSite(area, row.site)?.number ?? 0,
-          sit:
-            row.sitFrom === null || row.sitUntil === null
-              ? "no stretch worth sitting"
-              : `${sit.from} until ${sit.until}`,
-          leave:
-            row.leaveAt === null
-              ? `leaving time not known: ${row.why.leaveAt ?? "not worked out"}`
-              : `${aboutClock(instantOf(row.leaveAt), 5, "down", timezone)}${way === null ? "" : ` by ${way}`}`,
+          sit: hasSit ? `${sit.from} until ${sit.until}` : null,
+          leave: hasSit ? leaveText(area, row) : null,
           reason: shortReason(row.reason),
           localNote: details?.sites.find((site) => site.site === row.site)?.localNote ?? false,
         };
       }) ?? null
   );
+}
+
+/** Ranked sites by verdict in the order of the ranking; null without a forecast. */
+export function rankedGroups(ranking: readonly RankedSite[] | null): RankedGroup[] | null {
+  if (ranking === null) return null;
+  const verdicts = [...new Set(ranking.map((row) => row.verdict))];
+  return verdicts.map((verdict) => ({ verdict, rows: ranking.filter((row) => row.verdict === verdict) }));
 }
 
 /** Every site of the session that a STOP takes out, each once, by number; those with the same reason together. */
@@ -79,6 +86,13 @@ export function stoppedGroups(area: AreaPack, day: PackTripDay, session: PackTri
     sites: listWords(sites.filter((site) => site.stop.reason === reason).map((site) => site.name)),
     reason,
   }));
+}
+
+function leaveText(area: AreaPack, row: NonNullable<PackTripSession["ranking"]>[number]): string {
+  const way = walkInName(area, row.site, row.walkIn);
+  if (row.leaveAt === null) return `at a time not known: ${row.why.leaveAt ?? "not worked out"}`;
+  const at = aboutClock(instantOf(row.leaveAt), 5, "down", area.pack.area.timezone);
+  return way === null ? at : `${at} by ${way}`;
 }
 
 /** The end of the session stands in the column beside it; every other end is told. */

@@ -64,7 +64,25 @@ export function scheduleRows(
     if (same === undefined) merged.push({ key, rows: [row] });
     else same.rows.push(row);
   }
-  return merged.map(({ rows: same }) => mergedRow(area, packed, details, same, sits));
+  return joined(merged.map(({ rows: same }) => mergedRow(area, packed, details, same, sits)));
+}
+
+/** Neighbours of the same minute, people and place as one row, unless one is a deadline. */
+function joined(rows: readonly ScheduleRow[]): ScheduleRow[] {
+  const result: ScheduleRow[] = [];
+  for (const row of rows) {
+    const last = result.at(-1);
+    const isSame =
+      last !== undefined &&
+      !last.framed &&
+      !row.framed &&
+      last.time === row.time &&
+      last.who === row.who &&
+      last.where === row.where;
+    if (isSame) last.task = `${last.task}; ${row.task}`;
+    else result.push({ ...row });
+  }
+  return result;
 }
 
 /** Rows of several people at the same printed time as one. */

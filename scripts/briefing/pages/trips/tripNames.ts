@@ -1,6 +1,5 @@
 import type { TripContent } from "../../../content/areaContent.ts";
 import type { PackSite } from "../../../content/schema/packSchema.ts";
-import { listWords } from "../../words/listWords.ts";
 import type { AreaPack } from "../sheetParts.ts";
 
 /** Name of a hunter of a trip; an id that is nobody's stays as it is. */
@@ -8,11 +7,11 @@ export function hunterName(trip: TripContent, id: string): string {
   return trip.facts.hunters.find((hunter) => hunter.id === id)?.name ?? id;
 }
 
-/** Names of hunters in words; "all" when they are everybody of a trip of more than one. */
+/** Names of hunters, "Ann, Bo"; "all" when they are everybody of a trip of more than one. */
 export function hunterNames(trip: TripContent, ids: readonly string[]): string {
   const { hunters } = trip.facts;
   if (hunters.length > 1 && hunters.every(({ id }) => ids.includes(id))) return "all";
-  return ids.length === 0 ? "home" : listWords(ids.map((id) => hunterName(trip, id)));
+  return ids.length === 0 ? "home" : ids.map((id) => hunterName(trip, id)).join(", ");
 }
 
 /** The site of pack.json, undefined where the edition has none of that id. */
