@@ -119,32 +119,23 @@ function judgeStep(
         : !air && ofClass !== "fresh"
           ? unknownAirReason(question)
           : null;
-  const drifts = unknown || !judge ? null : judge.driftsAt(place);
-  for (let m = 0; m < count; m++) {
-    let own = memberVerdicts[m];
-    if (!own) {
-      own = [];
-      memberVerdicts[m] = own;
-    }
-    own[index] = drifts?.[m]?.verdict ?? "not assessed";
-  }
-  if (unknown || !judge || !drifts) {
+  for (let m = memberVerdicts.length; m < count; m++) memberVerdicts.push([]);
+  if (unknown || !judge) {
+    for (const own of memberVerdicts) own[index] = "not assessed";
     return { step: { ...base, drift: null, reachShare: null, verdict: "not assessed" }, unknown };
   }
-  const mean = judge.meanOf(drifts);
+  const mean = judge(place, index, memberVerdicts);
   return {
     step: { ...base, drift: mean.drift, reachShare: mean.share, verdict: mean.verdict },
     unknown: null,
   };
 }
 
-/** The drifts of all members under one wind, step by step. */
-interface DriftJudge {
-  /** One for each member; a single one by the general wind where the slope air is not known. */
-  driftsAt: (step: number) => readonly WeighedDrift[];
-  /** The mean of what was asked for last is kept: through a night or a fresh wind nothing changes. */
-  meanOf: (drifts: readonly WeighedDrift[]) => ReturnType<typeof driftMean>;
-}
+/**
+ * Judges a step of the air under one wind: writes the verdict of each member for the step of the session, and returns the
+ * mean of all. It is the mean of the step before where no drift has changed, as through a night or a fresh wind.
+ */
+type DriftJudge = (step: number, index: number, memberVerdicts: Verdict[][]) => ReturnType<typeof driftMean>;
 
 function driftJudge(
   air: SiteAir | null,
@@ -152,24 +143,27 @@ function driftJudge(
   pieces: ReachPieces,
   constants: ModelConstants,
 ): DriftJudge {
-  let known: readonly WeighedDrift[] = [];
+  const general =
+    air === null ? weighedDrift(generalWindDrift(wind, constants), pieces, wind.openMps, constants) : null;
+  const driftOf = air === null ? null : memberDrifts(air, wind, pieces, constants);
+  const known: WeighedDrift[] = [];
   let mean: ReturnType<typeof driftMean> | null = null;
-  const meanOf: DriftJudge["meanOf"] = (drifts) => {
-    if (mean === null || drifts.some((drift, m) => drift !== known[m])) {
+  return (step, index, memberVerdicts) => {
+    for (let m = 0; m < memberVerdicts.length; m++) {
+      const drift = driftOf === null ? (general as WeighedDrift) : driftOf(m, step);
+      (memberVerdicts[m] as Verdict[])[index] = drift.verdict;
+      if (known[m] !== drift) {
+        known[m] = drift;
+        mean = null;
+      }
+    }
+    if (mean === null) {
       const sums = emptySums();
-      for (const drift of drifts) addDrift(sums, drift);
+      for (const drift of known) addDrift(sums, drift);
       mean = driftMean(sums, constants);
-      known = drifts;
     }
     return mean;
   };
-  if (air === null) {
-    const general = [weighedDrift(generalWindDrift(wind, constants), pieces, wind.openMps, constants)];
-    return { driftsAt: () => general, meanOf };
-  }
-  const driftOf = memberDrifts(air, wind, pieces, constants);
-  const members = Array.from({ length: air.members.count }, (_, m) => m);
-  return { driftsAt: (step) => members.map((member) => driftOf(member, step)), meanOf };
 }
 
 function memberPhase(air: SiteAir, member: number, step: SessionStep): Phase {
