@@ -33,12 +33,22 @@ export function drawPages<P extends Record<string, { permalink: string }[]>>(
   return Object.fromEntries(drawn);
 }
 
-/** A copy of a value in which every chart has its drawings. */
+/** The value with its drawings in every chart: a copy where there is a chart in it, else the value itself. */
 function withDrawings(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(withDrawings);
   if (value === null || typeof value !== "object" || value instanceof Date) return value;
+  if (Array.isArray(value)) {
+    const drawn = value.map(withDrawings);
+    return drawn.some((item, i) => item !== value[i]) ? drawn : value;
+  }
   if (isChart(value)) return drawnChart(value);
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withDrawings(inner)]));
+  let copy: Record<string, unknown> | null = null;
+  for (const [key, inner] of Object.entries(value)) {
+    const drawn = withDrawings(inner);
+    if (drawn === inner) continue;
+    copy ??= { ...value };
+    copy[key] = drawn;
+  }
+  return copy ?? value;
 }
 
 function isChart(value: object): value is Chart {
