@@ -6,6 +6,8 @@ import { join } from "node:path";
 export interface ProcessRun {
   /** From start to end, on the clock. */
   timeS: number;
+  /** Processor time, user and system, of all Node processes among it and those it started. */
+  processorS: number;
   /** Largest resident memory of any one Node process among it and those it started, megabytes of 1e6 bytes. */
   peakMb: number;
 }
@@ -20,15 +22,20 @@ export async function timedProcess(
   args: readonly string[],
   workFolder: string,
 ): Promise<ProcessRun> {
-  const peaksFolder = await mkdtemp(join(tmpdir(), "peaks-"));
+  const usesFolder = await mkdtemp(join(tmpdir(), "uses-"));
   try {
-    const timeS = await timeOf(command, args, workFolder, peaksFolder);
-    const files = await readdir(peaksFolder);
-    const peaks = await Promise.all(files.map((file) => readFile(join(peaksFolder, file), "utf8")));
-    if (peaks.length === 0) throw new Error(`${command} started no Node process to measure`);
-    return { timeS, peakMb: Math.max(...peaks.map(Number)) * (1024 / 1e6) };
+    const timeS = await timeOf(command, args, workFolder, usesFolder);
+    const files = await readdir(usesFolder);
+    const texts = await Promise.all(files.map((file) => readFile(join(usesFolder, file), "utf8")));
+    if (texts.length === 0) throw new Error(`${command} started no Node process to measure`);
+    const uses = texts.map((text) => JSON.parse(text) as NodeJS.ResourceUsage);
+    return {
+      timeS,
+      processorS: uses.reduce((sum, use) => sum + use.userCPUTime + use.systemCPUTime, 0) / 1e6,
+      peakMb: Math.max(...uses.map(({ maxRSS }) => maxRSS)) * (1024 / 1e6),
+    };
   } finally {
-    await rm(peaksFolder, { recursive: true, force: true });
+    await rm(usesFolder, { recursive: true, force: true });
   }
 }
 
@@ -36,9 +43,9 @@ function timeOf(
   command: string,
   args: readonly string[],
   workFolder: string,
-  peaksFolder: string,
+  usesFolder: string,
 ): Promise<number> {
-  const nodeOptions = `${process.env.NODE_OPTIONS ?? ""} --import=${peakReport(peaksFolder)}`;
+  const nodeOptions = `${process.env.NODE_OPTIONS ?? ""} --import=${useReport(usesFolder)}`;
   const env = { ...process.env, NODE_OPTIONS: nodeOptions };
   return new Promise((resolve, reject) => {
     const startedMs = performance.now();
@@ -58,12 +65,12 @@ function timeOf(
   });
 }
 
-/** A module that makes a Node process leave its peak memory, in units of 1024 bytes, when it ends. */
-function peakReport(folder: string): string {
+/** A module that makes a Node process leave what it used when it ends. */
+function useReport(folder: string): string {
   const code = `import { writeFileSync } from "node:fs";
     process.on("exit", () => {
       const file = ${JSON.stringify(folder)} + "/" + process.pid;
-      writeFileSync(file, String(process.resourceUsage().maxRSS));
+      writeFileSync(file, JSON.stringify(process.resourceUsage()));
     });`;
   return `data:text/javascript,${encodeURIComponent(code)}`;
 }
