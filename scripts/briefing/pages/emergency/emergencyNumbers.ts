@@ -67,9 +67,18 @@ export function helicopterRows(area: AreaPack): PenRow[] {
         : `${rangeText(spot.sizeM, area.pack.area.units)} across, by the owner`,
     ),
     penRow("Wires", spot.noWires === true ? "none seen by the owner" : "NOT CHECKED"),
-    penRow("Slope, trees", "NOT CHECKED"),
+    penRow("Slope", slopeText(area)),
+    penRow("Trees, dust", "NOT CHECKED"),
     penRow("Wind from", null),
   ];
+}
+
+/** The slope as far as the elevation grid knows it; canopy it can not see. */
+function slopeText(area: AreaPack): string {
+  const { helicopterSpot } = area.details as { helicopterSpot?: { result: string; text: string } | null };
+  return helicopterSpot === undefined || helicopterSpot === null
+    ? "NOT CHECKED"
+    : `${helicopterSpot.result}: ${helicopterSpot.text}`;
 }
 
 const SAME_PLACE_M = 30;
