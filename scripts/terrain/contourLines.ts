@@ -1,4 +1,4 @@
-import { contourSteps, type HeightRaster, VOID_STEP } from "./contourSteps.ts";
+import { contourSteps, type HeightRaster } from "./contourSteps.ts";
 import { traceLevel } from "./traceLevel.ts";
 
 /** One line of equal height. */
@@ -27,7 +27,7 @@ export interface ContourOptions {
  * with a void corner has no line: a contour ends at its edge, without a ring around the void. Ground exactly at a height counts
  * as above it.
  *
- * @throws {RangeError} when the interval is not over 0 or `indexEvery` is no whole number over 0
+ * @throws {RangeError} when the interval is not over 0 or leaves more than 65 534 contours, or `indexEvery` is no whole number over 0
  * @source marching squares: W. E. Lorensen and H. E. Cline, "Marching cubes", Computer Graphics 21 (1987), in two dimensions;
  *   saddles: G. M. Nielson and B. Hamann, "The asymptotic decider", Visualization 1991
  */
@@ -40,26 +40,15 @@ export function contourLines(
   if (!(Number.isInteger(indexEvery) && indexEvery > 0)) {
     throw new RangeError(`indexEvery must be a whole number over 0, found ${indexEvery}`);
   }
-  const contours = contourSteps(grid, intervalM);
-  const visited = new Int32Array(2 * contours.steps.length).fill(VOID_STEP);
+  const steps = contourSteps(grid, intervalM);
+  const visited = new Uint16Array(2 * steps.counts.length);
   const lines: ContourLine[] = [];
-  for (let step = contours.first; step <= contours.last; step++) {
+  for (let contour = 0; contour < steps.contours; contour++) {
+    const step = steps.firstStep + contour;
     const heightM = step * intervalM;
-    traceLevel({ raster: grid, contours, step, heightM, visited }, (cells, isRing) => {
-      lines.push({ step, heightM, isIndex: step % indexEvery === 0, isRing, pointsM: onGrid(grid, cells) });
+    traceLevel({ raster: grid, steps, contour, heightM, visited }, (pointsM, isRing) => {
+      lines.push({ step, heightM, isIndex: step % indexEvery === 0, isRing, pointsM });
     });
   }
   return lines;
-}
-
-function onGrid(
-  grid: { westM: number; northM: number; cellSizeM: number },
-  cells: Float64Array,
-): Float64Array {
-  const { westM, northM, cellSizeM } = grid;
-  for (let at = 0; at < cells.length; at += 2) {
-    cells[at] = westM + cells[at]! * cellSizeM;
-    cells[at + 1] = northM - cells[at + 1]! * cellSizeM;
-  }
-  return cells;
 }

@@ -1,12 +1,13 @@
-import { type ContourSteps, type HeightRaster, VOID_STEP } from "./contourSteps.ts";
+import type { ContourSteps, HeightRaster } from "./contourSteps.ts";
 
 export interface LevelTrace {
-  raster: HeightRaster;
-  contours: ContourSteps;
-  step: number;
+  raster: HeightRaster & { westM: number; northM: number; cellSizeM: number };
+  steps: ContourSteps;
+  /** Number of the contour, from 0. */
+  contour: number;
   heightM: number;
-  /** By edge, the step at which it was passed last; written to. */
-  visited: Int32Array;
+  /** By edge, 1 + the number of the contour that passed it last; written to. */
+  visited: Uint16Array;
 }
 
 // Headings, clockwise.
@@ -19,26 +20,29 @@ const WEST = 3;
  * Follows the lines of one height from square to square with the higher ground on the left: first the open ones from where they
  * start at a border or void, then the rings.
  *
- * @param found   called with column, row, column, row ... of a line in cells, an array that is the caller's to keep
+ * @param found   called with easting, northing, easting, northing ... of a line, an array that is the caller's to keep
  */
-export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing: boolean) => void): void {
-  const { raster, contours, step, heightM, visited } = task;
-  const { columns, heightsM } = raster;
-  const { steps, stride } = contours;
-  const edges = contours.edgesAt(step);
+export function traceLevel(task: LevelTrace, found: (pointsM: Float64Array, isRing: boolean) => void): void {
+  const { raster, steps, contour, heightM, visited } = task;
+  const { columns, heightsM, westM, northM, cellSizeM } = raster;
+  const { counts, stride } = steps;
+  const edges = steps.edgesOf(contour);
+  const mark = contour + 1;
+  // A cell lies above the contour when its count is over this.
+  const below = contour + 1;
   let points = new Float64Array(1024);
   let length = 0;
 
-  for (const edge of contours.openEdgesAt(step)) {
-    if (visited[edge] !== step && !isKnown(squareBefore(edge, headingAt(edge) ^ 2))) follow(edge);
+  for (const edge of steps.openEdgesOf(contour)) {
+    if (visited[edge] !== mark && !isKnown(squareBefore(edge, headingAt(edge) ^ 2))) follow(edge);
   }
   for (let k = 0; k < edges.length; k++) {
-    if (visited[edges[k]!] !== step) follow(edges[k]!);
+    if (visited[edges[k]!] !== mark) follow(edges[k]!);
   }
 
   /** Which way a line passes an edge: the higher end lies on the left. */
   function headingAt(edge: number): number {
-    const isHigh = steps[edge >> 1]! >= step;
+    const isHigh = counts[edge >> 1]! > below;
     return (edge & 1) === 0 ? (isHigh ? NORTH : SOUTH) : isHigh ? EAST : WEST;
   }
 
@@ -50,10 +54,10 @@ export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing
 
   function isKnown(square: number): boolean {
     return (
-      steps[square] !== VOID_STEP &&
-      steps[square + 1] !== VOID_STEP &&
-      steps[square + stride] !== VOID_STEP &&
-      steps[square + stride + 1] !== VOID_STEP
+      counts[square] !== 0 &&
+      counts[square + 1] !== 0 &&
+      counts[square + stride] !== 0 &&
+      counts[square + stride + 1] !== 0
     );
   }
 
@@ -66,14 +70,14 @@ export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing
     let isRing = false;
     length = 0;
     addPoint(row, column, (start & 1) === 0);
-    visited[start] = step;
+    visited[start] = mark;
     if (heading === NORTH) row--;
     else if (heading === WEST) column--;
     while (isKnown(square)) {
-      const nw = steps[square]! >= step;
-      const ne = steps[square + 1]! >= step;
-      const sw = steps[square + stride]! >= step;
-      const se = steps[square + stride + 1]! >= step;
+      const nw = counts[square]! > below;
+      const ne = counts[square + 1]! > below;
+      const sw = counts[square + stride]! > below;
+      const se = counts[square + stride + 1]! > below;
       // The two far corners, as met by a walker who has the higher near corner on the left.
       const left = heading === NORTH ? nw : heading === EAST ? ne : heading === SOUTH ? se : sw;
       const right = heading === NORTH ? ne : heading === EAST ? se : heading === SOUTH ? sw : nw;
@@ -104,7 +108,7 @@ export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing
         isRing = true;
         break;
       }
-      visited[edge] = step;
+      visited[edge] = mark;
     }
     if (isRing) closeRing();
     // A summit or hollow exactly at the height has no extent.
@@ -136,8 +140,8 @@ export function traceLevel(task: LevelTrace, found: (cells: Float64Array, isRing
     // The height may be a rounding beyond the end it equals.
     if (share < 0) share = 0;
     else if (share > 1) share = 1;
-    const x = isEastward ? column + share : column;
-    const y = isEastward ? row : row + share;
+    const x = westM + (isEastward ? column + share : column) * cellSizeM;
+    const y = northM - (isEastward ? row : row + share) * cellSizeM;
     if (length === 0 || points[length - 2] !== x || points[length - 1] !== y) put(x, y);
   }
 
