@@ -1,5 +1,7 @@
 import type { Position } from "../geo/position.ts";
 import { type ElevationGrid, elevationAt, placeOnGrid } from "./elevationGrid.ts";
+import type { GroundTops } from "./groundTops.ts";
+import { type SkylineRay, skylineAlong } from "./skylineRay.ts";
 
 export interface HorizonRules {
   /** Farthest ground that is looked at. */
@@ -36,6 +38,7 @@ export const HORIZON_BEARINGS = 360;
  * bilinearly. Does not see trees. Lengths are those of the grid, which differ from the ground's by at most 0.1 %.
  *
  * @param eyeHeightM   metres over the ground, 0 or more
+ * @param tops   tops of the same grid: lower ground is then passed over in tiles, with the same result in less time
  * @returns the profile, or null with the reason when the height of the place itself is unknown
  * @source curvature and refraction (1 - k) D^2 / 2R, k = 0.13: P. Yoeli, "The making of intervisibility maps with computer
  *   and plotter", Cartographica 22 (1985)
@@ -45,6 +48,7 @@ export function horizonProfile(
   position: Position,
   eyeHeightM: number,
   rules: HorizonRules,
+  tops: GroundTops | null = null,
 ): HorizonResult {
   if (!(eyeHeightM >= 0)) throw new RangeError(`eyeHeightM must be 0 or more, found ${eyeHeightM}`);
   const place = placeOnGrid(grid, position);
@@ -55,13 +59,21 @@ export function horizonProfile(
   const angleDeg = new Float64Array(HORIZON_BEARINGS);
   const reachM = new Float64Array(HORIZON_BEARINGS);
   const brokenBearingsDeg: number[] = [];
-  const eyeM = groundM + eyeHeightM;
+  const ray: SkylineRay = {
+    row: place.row,
+    column: place.column,
+    eyeM: groundM + eyeHeightM,
+    reachM: rules.horizonReachM,
+    dropPerM2: (1 - rules.refraction) / (2 * rules.earthRadiusM),
+  };
+  let likelyStep = 0;
   for (let bearing = 0; bearing < HORIZON_BEARINGS; bearing++) {
     const gridBearingRad = ((bearing - place.convergenceDeg) * Math.PI) / 180;
-    const ray = greatestTangent(grid, place, gridBearingRad, eyeM, rules);
-    angleDeg[bearing] = (Math.atan(ray.tangent) * 180) / Math.PI;
-    reachM[bearing] = ray.reachM;
-    if (ray.broken) brokenBearingsDeg.push(bearing);
+    const skyline = skylineAlong(grid, ray, gridBearingRad, tops, likelyStep);
+    likelyStep = tops === null ? 0 : skyline.atStep;
+    angleDeg[bearing] = (Math.atan(skyline.tangent) * 180) / Math.PI;
+    reachM[bearing] = skyline.reachM;
+    if (skyline.isBroken) brokenBearingsDeg.push(bearing);
   }
   const shortestReachM = reachM.reduce((least, reach) => Math.min(least, reach), Number.POSITIVE_INFINITY);
   return {
@@ -75,52 +87,6 @@ export function horizonProfile(
     },
     why: null,
   };
-}
-
-/** Marches outward in steps of half a cell. Without any ground on the ray the skyline is level (tangent 0, reach 0). */
-function greatestTangent(
-  grid: ElevationGrid,
-  from: { row: number; column: number },
-  gridBearingRad: number,
-  eyeM: number,
-  rules: HorizonRules,
-): { tangent: number; reachM: number; broken: boolean } {
-  const { rows, columns, heightsM, cellSizeM } = grid;
-  const stepM = cellSizeM / 2;
-  const east = Math.sin(gridBearingRad) / 2;
-  const south = -Math.cos(gridBearingRad) / 2;
-  const dropPerM2 = (1 - rules.refraction) / (2 * rules.earthRadiusM);
-  const lastStep = Math.floor(rules.horizonReachM / stepM);
-  const lastRow = rows - 1;
-  const lastColumn = columns - 1;
-  let tangent = Number.NEGATIVE_INFINITY;
-  let reachM = 0;
-  let unbroken = true;
-  let broken = false;
-  for (let step = 1; step <= lastStep; step++) {
-    const row = from.row + south * step;
-    const column = from.column + east * step;
-    if (row < 0 || column < 0 || row > lastRow || column > lastColumn) break;
-    const row0 = Math.min(row | 0, lastRow - 1);
-    const column0 = Math.min(column | 0, lastColumn - 1);
-    const at = row0 * columns + column0;
-    const right = column - column0;
-    const north = heightsM[at]! + (heightsM[at + 1]! - heightsM[at]!) * right;
-    const below = at + columns;
-    const southern = heightsM[below]! + (heightsM[below + 1]! - heightsM[below]!) * right;
-    const heightM = north + (southern - north) * (row - row0);
-    const distanceM = step * stepM;
-    const candidate = (heightM - eyeM) / distanceM - distanceM * dropPerM2;
-    if (candidate > tangent) tangent = candidate;
-    if (Number.isNaN(heightM)) {
-      unbroken = false;
-    } else if (unbroken) {
-      reachM = distanceM;
-    } else {
-      broken = true;
-    }
-  }
-  return { tangent: tangent === Number.NEGATIVE_INFINITY ? 0 : tangent, reachM, broken };
 }
 
 /**
