@@ -120,9 +120,11 @@ describe("pages of checks and trip days", () => {
 
   test("a STOP stands in the page where the site would have stood", () => {
     const area = larchTripArea();
-    area.pack.trips![0]!.days[0]!.checks.push(
-      tripCheck("C11", "STOP", "Thunder forecast: do not climb.", "morning"),
-    );
+    for (const session of ["morning", "evening"]) {
+      area.pack.trips![0]!.days[0]!.checks.push(
+        tripCheck("C11", "STOP", "Thunder forecast: do not climb.", session),
+      );
+    }
     const text = words(htmlOf(area, "day")[0]!);
     expect(text).toContain("STOP: 3 Larch bench. Thunder forecast: do not climb.");
     expect(text).not.toMatch(/until about 09:15/);
