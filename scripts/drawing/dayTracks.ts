@@ -7,7 +7,7 @@ import { hatchPattern, svgFrame } from "./svgFrame.ts";
 import { label, mm } from "./svgText.ts";
 
 const GUTTER_MM = 15;
-const BRACKET_MM = 4.6;
+const BRACKET_MM = 4;
 
 /**
  * Light, legal hours, usable light and slope air of a day as tracks on one clock axis, at true size.
@@ -36,9 +36,9 @@ export function dayTracks(
     parts.push(label(name, 0, y + textMm), drawing);
     y += heightMm;
   };
-  track("Light", LIGHT_BAR_MM + 1.2, 3.8, lightBar(chart.light, axis, y, `${id}-h`));
-  track("Legal", BRACKET_MM, 3.4, bracket(chart.legal, axis, y + 2.2));
-  track("Usable", BRACKET_MM, 3.4, bracket(chart.usable, axis, y + 2.2));
+  track("Light", LIGHT_BAR_MM + 0.8, 3.8, lightBar(chart.light, axis, y, `${id}-h`));
+  track("Legal", BRACKET_MM, 3.2, bracket(chart.legal, axis, y + 2));
+  track("Usable", BRACKET_MM, 3.2, bracket(chart.usable, axis, y + 2));
   if (chart.air !== null) track("Air", SLOPE_AIR_MM + 1, 7, slopeAirStrip(chart.air, axis, y + 0.6));
   parts.push(axisMarks(axis, y));
   return svgFrame(id, { widthMm, heightMm: y + 5.2 }, chart, parts.join(""));

@@ -3,12 +3,12 @@ import type { ClockAxis } from "./clockAxis.ts";
 import { label, mm, textWidthMm } from "./svgText.ts";
 
 /** Height of the strip with the row of its turning words, millimetres. */
-export const SLOPE_AIR_MM = 15.5;
+export const SLOPE_AIR_MM = 13.3;
 
 const HIGH_MM = 1;
-const LOW_MM = 10.5;
+const LOW_MM = 8.6;
 const MIDDLE_MM = (HIGH_MM + LOW_MM) / 2;
-const TURN_WORD_MM = 14.6;
+const TURN_WORD_MM = 12.6;
 const ARROW_MM = 3.6;
 
 /** A stretch as it is drawn: level stretches give way to the honest range of the turns beside them. */

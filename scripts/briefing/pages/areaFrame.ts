@@ -95,7 +95,7 @@ export function areaSheetBase(frame: AreaFrame, words: SheetWords): Sheet {
     lang: pack.area.locale,
     paper: frame.paper,
     documentTitle: `${words.title}, ${pack.area.name}`,
-    running: { area: pack.area.name, page: words.pageName, dates: `Valid to ${notAfter}` },
+    running: { area: pack.area.name, page: words.pageName, dates: `Not valid after ${notAfter}` },
     nav: menuFor(frame, words.permalink, root),
     demonstration: content.facts.demonstration === true ? frame.demonstration : null,
     title: words.title,

@@ -49,7 +49,7 @@ export function indexSheet(packs: readonly AreaPack[], shared: SharedData, optio
     lang: first.pack.area.locale,
     paper: paperOf(first, options),
     documentTitle: `Briefing pack, ${names.join(", ")}`,
-    running: { area: listWords(names), page: "Cover", dates: `Valid to ${notAfter}` },
+    running: { area: listWords(names), page: "Cover", dates: `Not valid after ${notAfter}` },
     nav: [],
     demonstration: packs.some((area) => area.content.facts.demonstration === true)
       ? standingLine(shared, "demonstration")

@@ -9,7 +9,7 @@ import { percentText } from "../words/shareWords.ts";
 import { airSpansOn } from "./airSpans.ts";
 import { type AreaFrame, areaSheetBase } from "./areaFrame.ts";
 import type { DayTracksChart } from "./charts.ts";
-import { type CheckRow, checkRows, worstCautions } from "./checkRows.ts";
+import { type CheckRow, type FineRow, fineRows, openRows, worstCautions } from "./checkRows.ts";
 import { type DayEvent, eventCell, packDay, usableText } from "./dayLight.ts";
 import { dayTracksChart } from "./dayTracksChart.ts";
 import { type LegalText, legalSource, legalText } from "./legalText.ts";
@@ -46,6 +46,7 @@ export interface SiteCardSheet extends Sheet {
   windTable: SiteWindTable;
   windCaption: string;
   freshSentence: string;
+  tablesFor: string;
   hasLocalNote: boolean;
   /** sits that suit, a row a session and time */
   sitTimes: FactRow[];
@@ -71,7 +72,10 @@ export interface SiteCardSheet extends Sheet {
   closed: NoShootRow[] | null;
   noClosed: string;
   approaches: FactRow[];
+  /** STOP, CAUTION and NOT CHECKED, worst first */
   checks: CheckRow[];
+  /** what was OK, a line a kind of check */
+  fine: FineRow[];
   localNotes: LocalNoteRow[];
   prose: Prose["sections"];
   evidence: string;
@@ -129,11 +133,12 @@ function siteCardSheet(
     noShoot: noShootLine(area, site),
     windTable: siteWindTable(site, sessions, "light"),
     windCaption: `Light wind, about ${lightSpeed}`,
-    freshSentence: `${strengthSentence(site, sessions, "fresh")} Tables are for ${tableDate}, clear sky.`,
+    freshSentence: strengthSentence(site, sessions, "fresh"),
+    tablesFor: `Tables are for ${tableDate}, clear sky.`,
     hasLocalNote: site.sessionTable.some((row) => row.localNote),
     sitTimes: bar === null ? sitTimesRows(site, sessions, stepMin, timezone).map(sitFact) : [],
     tableDate,
-    chart: day === undefined ? null : dayTracksChart(frame, site, day, details),
+    chart: day === undefined ? null : cardChart(frame, dayTracksChart(frame, site, day, details)),
     noAir: spans === null ? (site.why.phases ?? "The slope air was not worked out for this day.") : null,
     airDay: spans === null ? null : airSentence(spans, stepMin, timezone),
     turns: spans === null ? [] : turnRows(spans, stepMin, timezone).map(turnFact),
@@ -163,11 +168,20 @@ function siteCardSheet(
     closed,
     noClosed: site.why.noShoot ?? "not worked out",
     approaches: approachFacts(area, written, sessions),
-    checks: checkRows(site.checks, area, shared),
+    checks: openRows(site.checks, area, shared),
+    fine: fineRows(site.checks, area, shared),
     localNotes: localNoteRows(area, written),
     prose: written.prose?.sections ?? [],
     evidence: evidenceText(site, locale),
   };
+}
+
+// beside the column of words of a printed card, 54 mm and a gutter of 5 mm
+const SIDE_MM = 59;
+
+/** On A4 and Letter the chart leaves room for words beside it. */
+function cardChart(frame: AreaFrame, chart: DayTracksChart): DayTracksChart {
+  return frame.paper === "a5" ? chart : { ...chart, wideMm: frame.frameWidthMm - SIDE_MM };
 }
 
 function lightRows(area: AreaPack, day: PackDay): FactRow[] {

@@ -118,26 +118,39 @@ export function walkInFacts(area: AreaPack, site: PackSite, content: SiteContent
   });
 }
 
-/** Each shooting lane with what lies behind it, as far as the grid and the owner know. */
+/**
+ * Each shooting lane with what lies behind it, as far as the grid and the owner know. What holds for all lanes stands once:
+ * that the ground behind was not worked out, and who saw which of them in daylight.
+ */
 export function laneFacts(area: AreaPack, site: PackSite, content: SiteContent): FactRow[] {
   const { units, locale } = area.pack.area;
-  if (content.facts.lanes.length === 0) return [fact("Lanes", "not entered")];
-  return content.facts.lanes.map((lane) => {
-    const seen =
-      lane.seenOnGround === null
-        ? "not seen in daylight: NOT CHECKED"
-        : `seen by ${lane.seenOnGround.by}, ${dateText(lane.seenOnGround.on, locale)}`;
-    return fact(
+  const { lanes } = content.facts;
+  if (lanes.length === 0) return [fact("Lanes", "not entered")];
+  const rows = lanes.map((lane) =>
+    fact(
       `Lane ${lane.id}`,
-      `${bearingText(lane.bearingDeg)}, ${Math.round(lane.widthDeg)} wide, to ${rangeText(lane.maxRangeM, units)}; ground behind ${behindText(site, lane.id)}; ${seen}`,
-    );
-  });
+      `${bearingText(lane.bearingDeg)}, ${Math.round(lane.widthDeg)} wide, to ${rangeText(lane.maxRangeM, units)}${site.linesOfFire === null ? "" : `; ground behind ${behindText(site, lane.id)}`}`,
+    ),
+  );
+  if (site.linesOfFire === null) {
+    rows.push(fact("Ground behind", `NOT CHECKED: ${site.why.linesOfFire ?? "no terrain"}`));
+  }
+  const seen = lanes.map((lane) => ({
+    id: lane.id,
+    by:
+      lane.seenOnGround === null
+        ? "not in daylight: NOT CHECKED"
+        : `by ${lane.seenOnGround.by}, ${dateText(lane.seenOnGround.on, locale)}`,
+  }));
+  for (const by of new Set(seen.map((lane) => lane.by))) {
+    rows.push(fact(`Seen ${listWords(seen.filter((lane) => lane.by === by).map(({ id }) => id))}`, by));
+  }
+  return rows;
 }
 
 /** Worst ground behind any bearing of a lane: none before far before earth. */
 function behindText(site: PackSite, lane: string): string {
-  if (site.linesOfFire === null) return `NOT CHECKED: ${site.why.linesOfFire ?? "no terrain"}`;
-  const grounds = site.linesOfFire.filter((line) => line.lane === lane).map((line) => line.ground);
+  const grounds = (site.linesOfFire ?? []).filter((line) => line.lane === lane).map((line) => line.ground);
   if (grounds.length === 0) return "NOT CHECKED";
   if (grounds.includes("none")) return "no backstop";
   return grounds.includes("far") ? "far ground only" : "earth close behind";

@@ -6,6 +6,7 @@ const FOOT_M = 0.3048;
 const YARD_M = 0.9144;
 const MILE_M = 1609.344;
 const INCH_MM = 25.4;
+const POUND_KG = 0.45359237; // avoirdupois pound, exact by definition
 
 /** Elevation or climb, whole metres or feet. */
 export function heightText(heightM: number, units: Units): string {
@@ -15,6 +16,16 @@ export function heightText(heightM: number, units: Units): string {
 /** Height of a platform, to 0.1 m or whole feet. */
 export function platformText(heightM: number, units: Units): string {
   return units === "us" ? `${whole(finite(heightM) / FOOT_M)} ft` : `${trimmed(finite(heightM), 1)} m`;
+}
+
+/** A height next to its limit: 0.1 m or 0.1 ft. */
+export function platformFinelyText(heightM: number, units: Units): string {
+  return units === "us" ? `${trimmed(finite(heightM) / FOOT_M, 1)} ft` : `${trimmed(finite(heightM), 1)} m`;
+}
+
+/** A load, 0.1 kg or 0.1 lb. */
+export function weightText(massKg: number, units: Units): string {
+  return units === "us" ? `${trimmed(finite(massKg) / POUND_KG, 1)} lb` : `${trimmed(finite(massKg), 1)} kg`;
 }
 
 /** Distance in sight or shot, whole metres or yards. */
