@@ -7,6 +7,7 @@ import { elevationAtPosition } from "../terrain/elevationGrid.ts";
 import { civilAt } from "../time/civilTime.ts";
 import { composeCoverage } from "./composeCoverage.ts";
 import { composeDays } from "./composeDays.ts";
+import { composeHelicopterSpot } from "./composeHelicopterSpot.ts";
 import { composeSite } from "./composeSite.ts";
 import { daySessions } from "./daySessions.ts";
 import { forecastHours } from "./forecastSeries.ts";
@@ -17,6 +18,7 @@ import type { LoadedArea } from "./loadedArea.ts";
 import { packMagnetic } from "./magneticNorth.ts";
 import { mapShapes } from "./mapShapes.ts";
 import { notChecked } from "./notChecked.ts";
+import { packCheck } from "./packCheck.ts";
 import type { PackContext } from "./packContext.ts";
 import { notValidAfter, packYear, phaseDates, tableDate } from "./packDates.ts";
 import { packInstant } from "./packInstant.ts";
@@ -57,6 +59,7 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
   );
   const days = composeDays(content, trips, year, context.sunOf);
   const tripDays = composeTrips(context, composed);
+  const helicopter = composeHelicopterSpot(context);
   return {
     content,
     pack: {
@@ -75,7 +78,7 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
       sites,
       coverage: covered.coverage,
       trips: tripDays.trips,
-      notChecked: notChecked(sites, tripDays.trips, content),
+      notChecked: notChecked(sites, tripDays.trips, content, helicopter),
     },
     details: {
       schemaVersion: 1,
@@ -88,6 +91,7 @@ export function composePack(area: LoadedArea, shared: SharedData, options: Compo
       })),
       aboutEvents: days.aboutEvents,
       shootingNotes: days.shootingNotes,
+      helicopterSpot: helicopter === null ? null : { ...packCheck(helicopter), id: "C17" },
       gapSentences: covered.gapSentences,
       sites: composed.map((entry) => entry.details),
       trips: tripDays.details,

@@ -5,11 +5,20 @@ import type { SiteContent } from "../content/areaContent.ts";
 import type { SiteDetails } from "../content/schema/detailsSchema.ts";
 import type { PackSite } from "../content/schema/packSchema.ts";
 import { gridText } from "../geo/mgrs.ts";
+import { composeAirPath } from "./composeAirPath.ts";
 import { doubtfulTurns, packPhases } from "./composePhases.ts";
+import {
+  packLinesOfFire,
+  packNoShoot,
+  type SiteShooting,
+  shootingDetails,
+  siteShooting,
+} from "./composeShooting.ts";
 import { composeSiteChecks } from "./composeSiteChecks.ts";
 import { composeSun } from "./composeSun.ts";
 import { composeTables } from "./composeTables.ts";
 import { composeTree } from "./composeTree.ts";
+import { type ComposedView, composeView } from "./composeView.ts";
 import { composeWalkIns } from "./composeWalkIns.ts";
 import { tableStretch } from "./daySessions.ts";
 import { weatherOfDay } from "./forecastSeries.ts";
@@ -18,6 +27,7 @@ import type { PackContext } from "./packContext.ts";
 import { packAngle, packBearing, packMetres, packPosition } from "./packNumbers.ts";
 import { airOfDay, approachesOf, localNotesOf, phasesOfDay } from "./siteAir.ts";
 import { type SiteGround, siteGround, slopeSite } from "./siteGround.ts";
+import { cardWeapon } from "./siteWeapon.ts";
 
 export interface ComposedSite {
   site: PackSite;
@@ -50,6 +60,10 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
     timezone,
   );
   const declination = declinationAt(area.content, site.facts.position, ground.elevationM, tableDate);
+  const weapon = cardWeapon(area.content, context.trips, context.shared.firearms);
+  const shooting = siteShooting(site, context, weapon);
+  const view = composeView(site, context);
+  const airPath = composeAirPath(site, shooting.toPlane, context);
   return {
     site: {
       id: site.id,
@@ -64,18 +78,21 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
       slopeSource: ground.slopeSource,
       declinationDeg: declination.declinationDeg === null ? null : packAngle(declination.declinationDeg),
       horizon: ground.eyeHorizon === null ? null : Array.from(ground.eyeHorizon.angleDeg, packAngle),
-      checks: composeSiteChecks(site, context),
+      checks: composeSiteChecks(site, shooting, context),
       phases: air === null ? null : [...air].map(([date, day]) => packPhases(date, day, timezone)),
       windTable: tables.windTable,
       sessionTable: tables.sessionTable,
-      airPath: null,
-      view: null,
-      linesOfFire: null,
-      noShoot: null,
+      airPath: airPath.airPath,
+      view: view.view,
+      linesOfFire: packLinesOfFire(shooting),
+      noShoot: packNoShoot(shooting.closed, declination.declinationDeg),
       walkIns: composeWalkIns(area.content, site, shapes, area.ground, constants),
       activity: null,
       lastSatOn: null,
-      why: whyOfSite(site, ground, slopeWhy, declination.why),
+      why: {
+        ...whyOfSite(site, ground, slopeWhy, declination.why),
+        ...whyOfMap(shooting, view, airPath.why),
+      },
     },
     details: {
       id: site.id,
@@ -89,6 +106,8 @@ export function composeSite(site: SiteContent, context: PackContext): ComposedSi
       doubtfulTurns: [...(air ?? [])].flatMap(([date, day]) => doubtfulTurns(date, day, timezone)),
       sitRanges: tables.sitRanges,
       tree: composeTree(site, constants),
+      shooting: shootingDetails(site, shooting, declination.declinationDeg, context),
+      airPath: airPath.details,
     },
     slope: judgedSlope,
     slopeWhy,
@@ -144,8 +163,21 @@ function whyOfSite(
   if (ground.slopeSource === null) why.slopeSource = ground.why.slopeDeg ?? "the slope is not known";
   if (declinationWhy !== null) why.declinationDeg = declinationWhy;
   if (slopeWhy !== null) why.phases = slopeWhy;
-  for (const key of ["airPath", "view", "linesOfFire", "noShoot", "activity", "lastSatOn"]) {
+  for (const key of ["activity", "lastSatOn"]) {
     why[key] = NOT_IN_THIS_VERSION;
   }
+  return why;
+}
+
+function whyOfMap(
+  shooting: SiteShooting,
+  view: ComposedView,
+  airPathWhy: string | null,
+): Record<string, string> {
+  const why: Record<string, string> = {};
+  if (airPathWhy !== null) why.airPath = airPathWhy;
+  if (view.why !== null) why.view = view.why;
+  if (shooting.lines === null) why.linesOfFire = shooting.linesWhy;
+  if (shooting.closed === null) why.noShoot = shooting.closedWhy;
   return why;
 }

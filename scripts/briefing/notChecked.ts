@@ -1,5 +1,6 @@
 import type { AreaContent } from "../content/areaContent.ts";
 import type { PackFile, PackSite, PackTrip } from "../content/schema/packSchema.ts";
+import type { Check } from "../safety/check.ts";
 
 type Row = PackFile["notChecked"][number];
 
@@ -11,37 +12,37 @@ export function notChecked(
   sites: readonly PackSite[],
   trips: readonly PackTrip[],
   area: AreaContent,
+  helicopterSpot: Check | null = null,
 ): PackFile["notChecked"] {
-  const ofSites = sites.flatMap((site) =>
-    site.checks
-      .filter((check) => check.result === "NOT CHECKED")
-      .map((check) => ({ check: check.id, subject: site.id, text: check.text })),
-  );
-  return [...neverChecked(area), ...ofSites, ...trips.flatMap(ofTrip)];
+  return [...neverChecked(area, helicopterSpot), ...sites.flatMap(ofSite), ...trips.flatMap(ofTrip)];
+}
+
+/** One row for the same gap at several lanes or ways of a site. */
+function ofSite({ id: subject, checks }: PackSite): Row[] {
+  const rows = checks
+    .filter(({ result }) => result === "NOT CHECKED")
+    .map(({ id: check, text }): [string, Row] => [`${check} ${text}`, { check, subject, text }]);
+  return [...new Map(rows).values()];
 }
 
 /** Checks that need what the content does not hold, or what this version of the program does not compute. */
-function neverChecked({ id: subject, map, terrainPath, facts }: AreaContent): Row[] {
-  const drawn = map === null ? "No map features were given" : "The drawn features are not measured";
-  const ground =
-    terrainPath === null ? "There is no terrain file" : "The ground on a line of fire is not computed";
-  const spot =
-    facts.emergency.helicopterSpot === undefined
-      ? "No spot is entered"
-      : "The slope of the spot is not computed";
+function neverChecked({ id: subject, facts }: AreaContent, helicopterSpot: Check | null): Row[] {
   const texts: Record<string, string> = {
-    C2: `${drawn}: pace the set-backs out.`,
-    C3: `${drawn}: mark the closed bearings on the ground.`,
-    C4: `${ground}: look in daylight for earth behind each lane.`,
     C16: "Rain of the last 24 hours is not known: look at each crossing before you step in.",
-    C17: `${spot}: look at its size, slope and wires.`,
+    ...helicopterGap(facts, helicopterSpot),
     C20: "Night low and the time of the shot are not known: decide before the shot how the meat is cooled.",
     C21: "The weight of the meat is not known: count the carries before the shot.",
-    C24: "Seats and ways of several hunters are not compared: agree blocks and closed bearings at camp.",
+    C24: "Nobody knows where other people are: agree blocks, ways and closed bearings at camp.",
     C27: "Nobody but the owner has looked at what this edition shows: look before you hand it on.",
-    C30: `${drawn}: the sites and ways are not compared with the boundary.`,
   };
   return Object.entries(texts).map(([check, text]) => ({ check, subject, text }));
+}
+
+function helicopterGap(facts: AreaContent["facts"], spot: Check | null): Record<string, string> {
+  if (facts.emergency.helicopterSpot === undefined || spot === null) {
+    return { C17: "No helicopter spot is entered: look at size, slope and wires of one." };
+  }
+  return spot.result === "NOT CHECKED" ? { C17: spot.text } : {};
 }
 
 function ofTrip({ days }: PackTrip): Row[] {

@@ -1,3 +1,4 @@
+import { isInSector } from "../geo/bearings.ts";
 import { type BearingCover, closeLines, openCover } from "./bearingCover.ts";
 import { type BearingRun, closedRuns, degreesOf } from "./bearingRuns.ts";
 import type { LineOfFire } from "./linesOfFire.ts";
@@ -69,11 +70,34 @@ export function noShootBearings(
   const spans = [...closed].flatMap(([reason, cover]) => spansOf(reason, cover));
   const bare = bareRuns(lines ?? []);
   const all = [...spans, ...bare].sort((a, b) => a.fromDeg - b.fromDeg || (a.reason < b.reason ? -1 : 1));
+  const merged = mergedSpans(all);
+  const isClosed = (deg: number) => merged.some(({ fromDeg, toDeg }) => isInSector(deg, fromDeg, toDeg));
   return {
     spans: all,
-    merged: mergedSpans(all),
-    leftToBackstop: [...left].flatMap(([reason, cover]) => spansOf(reason, cover)),
+    merged,
+    leftToBackstop: [...left].flatMap(([reason, cover]) =>
+      spansOf(reason, {
+        ...cover,
+        distanceM: cover.distanceM.map((m, deg) => (isClosed(deg) ? Number.POSITIVE_INFINITY : m)),
+      }),
+    ),
   };
+}
+
+/** The bearings that one thing closes by itself, whatever stands behind. */
+export function closedBy(
+  thing: Pick<ProtectedThing, "lines" | "isArea">,
+  dangerM: number,
+  rules: ShootingRules,
+): { fromDeg: number; toDeg: number; distanceM: number }[] {
+  const cover = openCover();
+  if (thing.isArea && isInside(thing.lines)) cover.fill(0);
+  closeLines(cover, thing.lines, { fromM: -1, toM: dangerM }, rules);
+  return closedRuns((deg) => cover[deg] !== Number.POSITIVE_INFINITY).map((run) => ({
+    fromDeg: run.from,
+    toDeg: run.to,
+    distanceM: Math.min(...degreesOf(run).map((deg) => cover[deg]!)),
+  }));
 }
 
 interface ReasonCover {

@@ -7,50 +7,74 @@ export interface PlanePoint {
   northM: number;
 }
 
+export type PlaneLines = readonly (readonly PlanePoint[])[];
+
+/** Positions as places on the plane of one seat; each position is worked out once. */
+export type ToPlane = (position: Position) => PlanePoint;
+
 /**
  * Positions as seen from a seat: distance and bearing of each are those of the ellipsoid; lines between them are straight, which
  * is good to centimetres over some kilometres.
  */
-export function seatPlane(seat: Position): (position: Position) => PlanePoint {
+export function seatPlane(seat: Position): ToPlane {
+  const known = new Map<Position, PlanePoint>();
   return (position) => {
-    const { distanceM, bearingDeg } = distanceAndBearing(seat, position);
-    const bearingRad = (bearingDeg * Math.PI) / 180;
-    return { eastM: Math.sin(bearingRad) * distanceM, northM: Math.cos(bearingRad) * distanceM };
+    let point = known.get(position);
+    if (point === undefined) {
+      const { distanceM, bearingDeg } = distanceAndBearing(seat, position);
+      const bearingRad = (bearingDeg * Math.PI) / 180;
+      point = { eastM: Math.sin(bearingRad) * distanceM, northM: Math.cos(bearingRad) * distanceM };
+      known.set(position, point);
+    }
+    return point;
   };
 }
 
-/** Distance from the seat to the nearest point of a leg. */
-export function legDistanceM(a: PlanePoint, b: PlanePoint): number {
-  const { eastM, northM } = nearestOnLeg(a, b);
-  return Math.hypot(eastM, northM);
+const SEAT: PlanePoint = { eastM: 0, northM: 0 };
+
+/** Distance from a point (the seat) to the nearest point of a leg. */
+export function legDistanceM(a: PlanePoint, b: PlanePoint, from: PlanePoint = SEAT): number {
+  const east = b.eastM - a.eastM;
+  const north = b.northM - a.northM;
+  const toEast = from.eastM - a.eastM;
+  const toNorth = from.northM - a.northM;
+  const length2 = east * east + north * north;
+  const share = length2 === 0 ? 0 : Math.min(1, Math.max(0, (toEast * east + toNorth * north) / length2));
+  return Math.hypot(toEast - east * share, toNorth - north * share);
 }
 
-/** Distance from the seat to the nearest point of lines; null when there is no point. A line of one point is a place. */
-export function linesDistanceM(lines: readonly (readonly PlanePoint[])[]): number | null {
-  const distances = lines.flatMap((line) =>
-    line.map((point, at) => legDistanceM(point, line[at + 1] ?? point)),
-  );
-  return distances.length === 0 ? null : Math.min(...distances);
+/** Distance from a point (the seat) to lines; infinite when they have no point. A line of one point is a place. */
+export function linesDistanceM(lines: PlaneLines, from: PlanePoint = SEAT): number {
+  let leastM = Number.POSITIVE_INFINITY;
+  for (const line of lines) {
+    for (let at = 0; at < line.length; at++) {
+      if (at > 0 && at === line.length - 1) break;
+      const a = line[at]!;
+      leastM = Math.min(leastM, legDistanceM(a, line[at + 1] ?? a, from));
+    }
+  }
+  return leastM;
 }
 
-/** Whether the seat lies inside closed rings, by the even-odd rule: a ring inside a ring is a hole. */
-export function isInside(rings: readonly (readonly PlanePoint[])[]): boolean {
+/** Whether a point (the seat) lies inside closed rings, by the even-odd rule: a ring inside a ring is a hole. */
+export function isInside(rings: PlaneLines, from: PlanePoint = SEAT): boolean {
   let inside = false;
   for (const ring of rings) {
-    ring.forEach((a, at) => {
-      const b = ring[at + 1];
-      if (b === undefined || a.northM > 0 === b.northM > 0) return;
-      if (a.eastM - (a.northM * (b.eastM - a.eastM)) / (b.northM - a.northM) > 0) inside = !inside;
-    });
+    for (let at = 1; at < ring.length; at++) {
+      const a = ring[at - 1]!;
+      const b = ring[at]!;
+      if (a.northM > from.northM === b.northM > from.northM) continue;
+      const share = (from.northM - a.northM) / (b.northM - a.northM);
+      if (a.eastM + share * (b.eastM - a.eastM) > from.eastM) inside = !inside;
+    }
   }
   return inside;
 }
 
-function nearestOnLeg(a: PlanePoint, b: PlanePoint): PlanePoint {
-  const east = b.eastM - a.eastM;
-  const north = b.northM - a.northM;
-  const length2 = east * east + north * north;
-  const share = length2 === 0 ? 0 : -(a.eastM * east + a.northM * north) / length2;
-  const at = Math.min(1, Math.max(0, share));
-  return { eastM: a.eastM + east * at, northM: a.northM + north * at };
+/**
+ * Distance from a point to the line around closed rings: positive inside them, negative outside, minus infinite without a ring.
+ */
+export function insideDistanceM(rings: PlaneLines, from: PlanePoint = SEAT): number {
+  const distanceM = linesDistanceM(rings, from);
+  return isInside(rings, from) ? distanceM : -distanceM;
 }

@@ -130,6 +130,7 @@ export function stubPack(content: AreaContent, options: Pick<PackOptions, "built
     sessions: [],
     aboutEvents: [],
     shootingNotes: [],
+    helicopterSpot: null,
     gapSentences: [],
     sites: [],
     trips: null,

@@ -10,6 +10,7 @@ import { packDayCheck } from "./packDayCheck.ts";
 import { packForecast } from "./packForecast.ts";
 import { rankedSites, rankingRow, stoppedRows } from "./rankedSites.ts";
 import { scheduleRows } from "./scheduleRows.ts";
+import { separatedSits } from "./separatedSits.ts";
 import { siteOnDay } from "./siteOnDay.ts";
 import { type PlannedSession, sitePlans } from "./sitePlans.ts";
 import type { TripDayLight, TripFrame } from "./tripFrame.ts";
@@ -39,9 +40,9 @@ export function composeTripDay(
   const planned = new Map(
     inTime.map((window): [string, PlannedSession] => {
       const judged = judgedSession(window, day, sites, frame);
-      const sits = hunterSits(judged, day, before, frame);
+      const { sits, checks: apart } = separatedSits(hunterSits(judged, day, before, frame), frame);
       for (const sit of sits) remember(sit, localDate, before);
-      return [window.id, { judged, sits, plans: sitePlans(judged, sits, day, frame) }];
+      return [window.id, { judged, sits, apart, plans: sitePlans(judged, sits, day, frame) }];
     }),
   );
   const sessions = day.sessions.flatMap(({ id }) => planned.get(id) ?? []);

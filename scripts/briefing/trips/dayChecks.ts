@@ -10,14 +10,14 @@ import type { JudgedSession } from "./judgedSession.ts";
 import { sitChecks } from "./sitChecks.ts";
 import type { TripDayLight, TripFrame } from "./tripFrame.ts";
 
-const OF_THE_SITE = ["C22", "C23"];
+const OF_THE_SITE = ["C2", "C22", "C23", "C30"];
 
 /**
  * Every check of one trip day in the order of a page: legal light and weather of each session, hunters and their kit, their
  * sits, the trees they climb, the ways to reach them, the fire ban, and the age of the rules in use.
  */
 export function dayChecks(
-  sessions: readonly { judged: JudgedSession; sits: readonly HunterSit[] }[],
+  sessions: readonly { judged: JudgedSession; sits: readonly HunterSit[]; apart: readonly Check[] }[],
   day: TripDayLight,
   frame: TripFrame,
 ): Check[] {
@@ -40,6 +40,7 @@ export function dayChecks(
   return orderChecks(
     withoutCopies([
       ...sessions.flatMap(({ judged }) => judged.checks),
+      ...sessions.flatMap(({ judged, apart }) => apart.map((check) => inSession(check, judged.window.id))),
       ...sits.flatMap(({ sit, company }) => sitChecks(sit, company, frame)),
       ...sits.flatMap(({ sit }) => sit.entry.checks.filter(({ id }) => OF_THE_SITE.includes(id))),
       ...idle.flatMap((hunter) => idleHunterChecks(hunter, localDate, frame)),
@@ -48,6 +49,14 @@ export function dayChecks(
       ...ruleAges(day, frame),
     ]),
   );
+}
+
+function inSession(check: Check, session: string): Check {
+  return {
+    ...check,
+    text: `${session.charAt(0).toUpperCase()}${session.slice(1)}: ${check.text}`,
+    inputs: { ...check.inputs, session },
+  };
 }
 
 /** What a hunter's own contact is stays private: only that one is entered is told. */

@@ -1,5 +1,6 @@
 import type { AreaContent } from "../../content/areaContent.ts";
 import type { Check } from "../../safety/check.ts";
+import { orderChecks } from "../../safety/orderChecks.ts";
 import { siteChecks, siteStop } from "../../safety/siteChecks.ts";
 import { type FailedPermission, failedPermission } from "../heldPermission.ts";
 import type { TripFrame, TripSite } from "./tripFrame.ts";
@@ -25,7 +26,7 @@ export function siteOnDay(site: TripSite, localDate: string, frame: TripFrame): 
   const { context, limits } = frame;
   const { content } = context.area;
   const { id, facts } = site.content;
-  const checks = siteChecks(
+  const ofSite = siteChecks(
     {
       siteId: id,
       site: facts,
@@ -36,6 +37,7 @@ export function siteOnDay(site: TripSite, localDate: string, frame: TripFrame): 
     },
     limits,
   );
+  const checks = orderChecks([...ofSite, ...site.mapChecks]);
   const failed = failedPermission(content, facts.block ?? null, localDate);
   if (failed !== null)
     return { site, checks, bar: { check: "C30", reason: permissionWords(content, failed) } };

@@ -1,3 +1,4 @@
+import type { Check } from "../../safety/check.ts";
 import type { HunterSit } from "./hunterSits.ts";
 import type { JudgedSession } from "./judgedSession.ts";
 import { rankedSites } from "./rankedSites.ts";
@@ -18,6 +19,8 @@ export interface SitePlans {
 export interface PlannedSession {
   judged: JudgedSession;
   sits: HunterSit[];
+  /** C24 of each pair of seats, the session named. */
+  apart: Check[];
   plans: SitePlans[];
 }
 

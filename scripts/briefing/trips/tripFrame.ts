@@ -4,7 +4,9 @@ import type { SiteContent, TripContent } from "../../content/areaContent.ts";
 import type { SessionWindow } from "../../light/sessionWindows.ts";
 import type { ShootingLight } from "../../light/shootingLight.ts";
 import { type SolarDay, solarDay } from "../../light/solarDay.ts";
+import type { Check } from "../../safety/check.ts";
 import { type SafetyLimits, safetyLimits } from "../../safety/safetyLimits.ts";
+import { seatPlane } from "../../shooting/seatPlane.ts";
 import type { ComposedSite } from "../composeSite.ts";
 import { daySessions } from "../daySessions.ts";
 import { type ForecastHour, forecastHours } from "../forecastSeries.ts";
@@ -12,6 +14,8 @@ import { type Hunt, tripHunt } from "../hunt.ts";
 import { legalLight } from "../legalLight.ts";
 import type { PackContext } from "../packContext.ts";
 import { airOfDay } from "../siteAir.ts";
+import { siteSetbacks } from "../siteMapChecks.ts";
+import { tripWeapon } from "../siteWeapon.ts";
 import { type WalkTimes, walkTimes } from "./walkTimes.ts";
 
 export type Hunter = TripContent["facts"]["hunters"][number];
@@ -27,6 +31,8 @@ export interface TripSite {
   /** Why the slope is not known; null when it is. */
   airWhy: string | null;
   walks: WalkTimes[];
+  /** The checks against map and boundary that may bar it for the weapons of the trip: C2 and C30. */
+  mapChecks: Check[];
 }
 
 /** One civil day of a trip: legal light of its hunt, sun and sessions at the centre of the area. */
@@ -60,6 +66,8 @@ export function tripFrame(
   const hunt = tripHunt(area.content, trip);
   const dayLight = dayLightOf(context, hunt);
   const { allowedSites, sits } = trip.facts;
+  const weapon = tripWeapon(trip, hunt, shared.firearms);
+  const limits = safetyLimits(shared.model);
   const named = new Set(sits.map((sit) => sit.site));
   const sites = area.content.sites.flatMap((content): TripSite[] => {
     const isAllowed = allowedSites === undefined || allowedSites.includes(content.id);
@@ -67,13 +75,18 @@ export function tripFrame(
     if (found === undefined || !(isAllowed || named.has(content.id))) return [];
     const { slope, slopeWhy: airWhy } = found;
     const airOn = airWhy === null ? airOnDays(slope, context) : () => null;
-    return [{ content, isAllowed, slope, airOn, airWhy, walks: walkTimes(content, found.site, context) }];
+    const walks = walkTimes(content, found.site, context);
+    const mapChecks = [
+      siteSetbacks(content, seatPlane(content.facts.position), weapon, context, limits),
+      ...found.site.checks.filter(({ id, subject }) => id === "C30" && subject === content.id),
+    ];
+    return [{ content, isAllowed, slope, airOn, airWhy, walks, mapChecks }];
   });
   return {
     context,
     trip,
     hunt,
-    limits: safetyLimits(shared.model),
+    limits,
     sites,
     hours: forecastHours(trip, timezone, (localDate, session) => {
       const window = dayLight(localDate).sessions.find(({ id }) => id === session);

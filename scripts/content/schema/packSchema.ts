@@ -141,6 +141,7 @@ const site = z.strictObject({
       rings: z.array(z.strictObject({ fromM: z.number(), toM: z.number(), visibleShare: share })),
       blindFromDeg: bearing.nullable(),
       blindToDeg: bearing.nullable(),
+      why,
     })
     .nullable(),
   linesOfFire: z
@@ -152,6 +153,7 @@ const site = z.strictObject({
         beyondM: z.number().nullable(),
         angleDeg: z.number(),
         seenOnGround: z.boolean(),
+        why,
       }),
     )
     .nullable(),
@@ -165,6 +167,7 @@ const site = z.strictObject({
         distanceM: z.number().nullable(),
         featureId: z.string().nullable(),
         reason: z.string(),
+        why,
       }),
     )
     .nullable(),

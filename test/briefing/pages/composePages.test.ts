@@ -53,11 +53,11 @@ describe("the pages of a pack", () => {
     expect([pages.windTable, pages.slopeAir, pages.siteCard]).toEqual([[], [], []]);
     expect(pages.area[0]?.nav.map((link) => link.text)).toEqual([
       "All areas",
+      "Emergency",
       "Safety",
       "Partner briefing",
       "Almanac",
       "Key and method",
-      "Emergency",
     ]);
     expect(pages.area[0]?.sites).toEqual([]);
   });
@@ -148,7 +148,7 @@ describe("a site card", () => {
 
   test("the worst ground behind any bearing of a lane is the one that counts", () => {
     const area = larchValley();
-    const line = { lane: "A", bearingDeg: 310, beyondM: 10, angleDeg: 4, seenOnGround: true };
+    const line = { lane: "A", bearingDeg: 310, beyondM: 10, angleDeg: 4, seenOnGround: true, why: {} };
     site(area, 3).linesOfFire = [
       { ...line, ground: "earth" },
       { ...line, bearingDeg: 311, ground: "none" },
