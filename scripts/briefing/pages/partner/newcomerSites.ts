@@ -62,7 +62,7 @@ function firstWalk(site: PackSite, maxMin: number): { text: string; against: str
   return {
     text,
     against: [
-      walk.minutes[1] > maxMin ? [`walk ${text}`] : [],
+      walk.minutes[1] > maxMin ? ["long walk"] : [],
       walk.crossings === null ? ["crossings NOT CHECKED"] : walk.crossings > 0 ? ["water to cross"] : [],
     ].flat(),
   };
