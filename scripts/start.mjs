@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
 // Starts a command, `node scripts/start.mjs pack --out DIR`, from one file that holds all of its program. Reading and
@@ -14,6 +14,9 @@ const cache = join(root, "node_modules", ".cache", "leelight");
 const DAY_MS = 86_400_000;
 
 const bundle = process.env.LEELIGHT_UNBUNDLED ? null : await bundled().catch(() => null);
+// What was computed by this very program may be kept (scripts/publish/computedStore.ts).
+if (bundle === null) delete process.env.LEELIGHT_PROGRAM;
+else process.env.LEELIGHT_PROGRAM = basename(bundle, ".mjs");
 if (bundle === null) (await import("tsx/esm/api")).register();
 await import(pathToFileURL(bundle ?? entry).href);
 

@@ -47,8 +47,10 @@ export interface DriveChanges {
  * clear and clouded, and the clear-sky beam on the slope are over their thresholds; falling while the slope is
  * shaded, clear-sky net radiation is low and the sky is not overcast. Exact to the minute: the minutes of a step are
  * looked at where a state or the weather changes in it, or the sun crosses the skyline, if only for a minute.
+ *
+ * @param seesEveryShadow  false: a shadow or a beam that comes and goes inside one step is passed over
  */
-export function driveChanges(series: DriveSeries): DriveChanges[] {
+export function driveChanges(series: DriveSeries, seesEveryShadow = true): DriveChanges[] {
   const { stepMin, startMs, sky, sampling, members } = series;
   const changes = members.map((): DriveChanges => ({ rise: [], fall: [], riseCloud: [], fallCloud: [] }));
   const packed = packedMembers(members);
@@ -77,7 +79,7 @@ export function driveChanges(series: DriveSeries): DriveChanges[] {
     if (!isUp && !wasUp && !isNewRow) continue;
     const isFirst = minute === 0;
     const isAnyMinute =
-      skyline.isCrossed(samples[own * SUN.stride + SUN.clearanceDeg] as number, atMs) ||
+      (seesEveryShadow && skyline.isCrossed(samples[own * SUN.stride + SUN.clearanceDeg] as number, atMs)) ||
       (isNewRow && own > 0);
     driveStates(samples, own, packed, packedRows[row] as Float64Array, limits, statesNow);
     let isFilled = isFirst;

@@ -11,9 +11,16 @@ import { distanceAndBearing } from "../geo/geodesic.ts";
 import type { ElevationGrid } from "../terrain/elevationGrid.ts";
 import { readElevationGrid } from "../terrain/readElevationGrid.ts";
 import { TerrainError } from "../terrain/TerrainError.ts";
+import type { AreaText } from "./areaText.ts";
+import type { ComputedStore } from "./computedStore.ts";
+
+/** An area with its ground, or, where all of it was computed before, with what was computed. */
+export interface KnownArea extends LoadedArea {
+  computed?: AreaText;
+}
 
 export interface LoadedAreas {
-  areas: LoadedArea[];
+  areas: KnownArea[];
   shared: SharedData;
   problems: Problem[];
 }
@@ -22,12 +29,14 @@ export interface LoadedAreas {
  * Reads the areas of a content folder and their ground, and judges both: every problem of every file at once. The areas are
  * only complete when no problem stops the build.
  *
- * @param area  only this area; null for all
+ * @param area    only this area; null for all
+ * @param store   what was computed before: the ground of an area that it knows is not read again, it was judged then
  */
 export async function loadAreas(
   contentDir: string,
   dataDir: string,
   area: string | null,
+  store: ComputedStore | null = null,
 ): Promise<LoadedAreas> {
   const read = await readContent(contentDir, dataDir, area === null ? {} : { areas: [area] });
   const problems = [...read.problems];
@@ -35,8 +44,13 @@ export async function loadAreas(
     return { areas: [], shared: read.shared, problems };
   }
   const constants = modelConstants(read.shared.model);
-  const areas: LoadedArea[] = [];
+  const areas: KnownArea[] = [];
   for (const content of read.areas) {
+    const computed = stopping(problems).length > 0 ? null : await store?.find(content);
+    if (computed) {
+      areas.push({ content, ground: null, computed });
+      continue;
+    }
     const { grid, problems: found } = await readGround(content, constants);
     problems.push(...found, ...approachProblems(content, (path) => shown(join(content.folder, path))));
     areas.push({ content, ground: grid === null ? null : areaGround(grid, constants) });

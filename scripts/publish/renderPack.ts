@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { AreaPack } from "./areaPack.ts";
 import { bundleStyles } from "./bundleStyles.ts";
@@ -26,6 +26,7 @@ export async function writeBesidePages(
 ): Promise<void> {
   await mkdir(join(folder, "assets"), { recursive: true });
   await writeFile(join(folder, "assets", "leelight.css"), await bundleStyles(layoutsFolder));
+  await copyFile(join(layoutsFolder, "browser", "leelight.js"), join(folder, "assets", "leelight.js"));
   await copyFonts(join(folder, "assets"));
   for (const pack of packs) await writeAreaFiles(folder, pack);
 }
