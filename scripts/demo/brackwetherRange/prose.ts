@@ -40,7 +40,7 @@ The creek forks below two game trails. Sun leaves this tree long before sunset, 
 The tree stands at the west end of the river flat. The walk in is noisy over stones. Nobody has looked at this tree since December 2025. Look at it in daylight before you trust it. Never sit here with a rifle while Flat East is taken.
 `,
   "sites/flat-east.md": `
-A short walk along the flat with no water to cross. The bank beyond the clearing takes a bullet. Watch the west side and keep off the hut side. Never sit here with a rifle while Flat West is taken. This is the best first tree for a newcomer.
+A short walk along the flat with no water to cross. The bank beyond the clearing lies too far behind most deer to count on. Watch the west side and keep off the hut side. Never sit here with a rifle while Flat West is taken. This is the best first tree for a newcomer.
 `,
   "sites/gable-shelf.md": `
 Not available: permission ended on 31 January 2027. Ask the landholder before you set foot on block D.

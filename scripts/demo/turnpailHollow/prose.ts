@@ -40,7 +40,7 @@ The hemlock stands on the edge of the gully. This is a frost pocket. Dress for i
 The maple stands on the west edge of the old landing. Deer drop off the end of the bench trail and stop here before dark. Use no rifle here if Landing East is taken. The stepping stones are slick with frost.
 `,
   "sites/landing-east.md": `
-A low, easy tree with a short walk. You look up across the landing. Deer on the far lip stand against the sky, and nothing behind them stops a bullet. Take the near half of the clearing or the ford side. If someone sits Landing West, this tree is for watching only. Expect noise on the track at nine.
+A low, easy tree with a short walk. You look up across the landing. Deer on the far lip stand against the sky, and nothing behind them stops a bullet. Only over the middle of the clearing does the bank stand close behind. If someone sits Landing West, this tree is for watching only. Expect noise on the track at nine.
 `,
   "trips/bow-clock-change.md": `
 Two of us hunt with the bow over the night when clocks go back. Set every watch on Saturday evening. A wind from the south is due on Saturday before dark. Sunday brings thunder after noon, so nobody climbs then. The forecast for Monday is three days old; look again before you go.
