@@ -53,7 +53,7 @@ describe("an owner's folder is data: nothing in it runs, and nothing is written 
     const run = tsProcess("stubPackProcess.ts", ["--content", ".", "--out", "../_site"], {}, content);
     expect(await ended(run)).toMatchObject({ status: 0, err: "" });
     expect(existsSync(proof)).toBe(false);
-    expect(filesBelow(join(folder, "_site"))).toHaveLength(9);
+    expect(filesBelow(join(folder, "_site"))).toHaveLength(10);
   });
 
   test.each([

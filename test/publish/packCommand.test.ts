@@ -40,6 +40,7 @@ describe("a pack that is built", () => {
       "assets/fonts/source-sans-3-700.woff2",
       "assets/fonts/source-sans-3-licence.txt",
       "assets/leelight.css",
+      "assets/leelight.js",
       "index.html",
     ]);
     expect(readFileSync(join(out, "areas/larch-valley/index.html"), "utf8")).toContain(

@@ -61,6 +61,8 @@ export function areaFrame(area: AreaPack, shared: SharedData, options: PageOptio
     const { days, intentions } = tripPermalinks(folder, trip);
     return [...days, intentions];
   });
+  // the days of all trips stand on the area page
+  const dayMenu = trips.length === 0 ? [] : [{ permalink: `${folder}index.html#trips`, text: "Day sheets" }];
   const paper = paperOf(area, options);
   return {
     area,
@@ -79,7 +81,7 @@ export function areaFrame(area: AreaPack, shared: SharedData, options: PageOptio
       method.permalink,
       emergency.permalink,
     ],
-    menu: [areaPage, ...siteMenu, safety, partner, almanac, method, emergency],
+    menu: [areaPage, emergency, ...dayMenu, ...siteMenu, safety, partner, almanac, method],
     demonstration: standingLine(shared, "demonstration"),
   };
 }

@@ -14,7 +14,7 @@ import { type DayEvent, eventCell, packDay, usableText } from "./dayLight.ts";
 import { dayTracksChart } from "./dayTracksChart.ts";
 import { type LegalText, legalSource, legalText } from "./legalText.ts";
 import { modelNumber } from "./modelNumber.ts";
-import { type AreaPack, type FactRow, fact, type Sheet } from "./sheetParts.ts";
+import { type AreaPack, type FactRow, fact, type PageLink, type Sheet } from "./sheetParts.ts";
 import { siteAnswer, siteException, strengthSentence } from "./siteAnswer.ts";
 import { type SiteBar, siteBar } from "./siteBar.ts";
 import {
@@ -79,6 +79,8 @@ export interface SiteCardSheet extends Sheet {
   localNotes: LocalNoteRow[];
   prose: Prose["sections"];
   evidence: string;
+  /** the cards of the sites before and after this one by number */
+  siblings: PageLink[];
 }
 
 /** Site cards in number order; none in an edition without sites. */
@@ -173,11 +175,22 @@ function siteCardSheet(
     localNotes: localNoteRows(area, written),
     prose: written.prose?.sections ?? [],
     evidence: evidenceText(site, locale),
+    siblings: siblingLinks(pack.sites ?? [], site),
   };
 }
 
 // beside the column of words of a printed card, 54 mm and a gutter of 5 mm
 const SIDE_MM = 59;
+
+function siblingLinks(sites: readonly PackSite[], site: PackSite): PageLink[] {
+  const at = sites.indexOf(site);
+  return [
+    { of: sites[at - 1], word: "Previous" },
+    { of: sites[at + 1], word: "Next" },
+  ].flatMap(({ of, word }) =>
+    of === undefined ? [] : [{ href: `${of.id}.html`, text: `${word}: ${of.number} ${of.name}` }],
+  );
+}
 
 /** On A4 and Letter the chart leaves room for words beside it. */
 function cardChart(frame: AreaFrame, chart: DayTracksChart): DayTracksChart {
