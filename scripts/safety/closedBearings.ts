@@ -37,7 +37,7 @@ export function closedBearings(facts: {
   };
   const others = "seats and ways of others count while in use";
   if (spans.length === 0 && closed.leftToBackstop.length === 0) {
-    const text = `Nothing protected is drawn within ${figure(dangerM)} m; ${others}.`;
+    const text = `Nothing protected is drawn within ${figure(dangerM)} m. ${sentence(others)}`;
     return { id: "C3", result: "OK", text, subject, inputs };
   }
   const words = [
@@ -48,7 +48,7 @@ export function closedBearings(facts: {
     ),
     others,
   ];
-  return { id: "C3", result: "CAUTION", text: sentence(words.join("; ")), subject, inputs };
+  return { id: "C3", result: "CAUTION", text: words.map(sentence).join(" "), subject, inputs };
 }
 
 function nearWords(nearestM: number | null): string {

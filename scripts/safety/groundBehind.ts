@@ -27,17 +27,17 @@ export function groundBehind(facts: {
     lines.filter(({ worst }) => worst.ground === ground).length;
   const [earth, far, none] = [count("earth"), count("far"), count("none")];
   const inputs = { isSeenOnGround, lengthM, earthDegrees: earth, farDegrees: far, noneDegrees: none };
-  const seen = isSeenOnGround ? "seen in daylight" : "not seen on the ground in daylight";
+  const seen = isSeenOnGround ? "Seen in daylight" : "Not seen on the ground in daylight";
   const isEarth = earth === lines.length;
   const result = isEarth && isSeenOnGround ? "OK" : "CAUTION";
-  return { id: "C4", result, text: `${groundWords()}; ${seen}.`, subject, inputs };
+  return { id: "C4", result, text: `${groundWords()}. ${seen}.`, subject, inputs };
 
   function groundWords(): string {
     const to = `to ${figure(Math.floor(lengthM ?? 0))} m`;
     if (isEarth) return `Earth close behind on the whole lane ${to}`;
     const worst =
       none > 0 ? "no ground behind" : "ground too far behind, falling away or within the error of the grid";
-    if (earth === 0) return `No backstop ${to}, do not shoot along it: ${worst}`;
-    return `No backstop ${to} on ${far + none} of ${lines?.length ?? 0} degrees, do not shoot there: ${worst}`;
+    if (earth === 0) return `No backstop ${to}. Do not shoot along it: ${worst}`;
+    return `No backstop ${to} on ${far + none} of ${lines?.length ?? 0} degrees. Do not shoot there: ${worst}`;
   }
 }

@@ -57,7 +57,7 @@ describe("C3 closed bearings", () => {
 
   test("is a CAUTION with any closed bearing, and names the lanes in it", () => {
     expect(of([house])).toMatchObject({ result: "CAUTION", inputs: { closedSpans: 1, nearestM: 400 } });
-    expect(of([house]).text).toMatch(/building, the nearest at 400 m; lane A lies in part in them/);
+    expect(of([house]).text).toMatch(/building, the nearest at 400 m\. Lane A lies in part in them/);
   });
 
   test("is a CAUTION with a road that is left to the ground behind", () => {
@@ -93,7 +93,7 @@ describe("C4 ground behind", () => {
 
   test("says not to shoot where nothing stops a bullet", () => {
     expect(of([line("none"), line("earth")]).text).toMatch(
-      /^No backstop to 150 m on 1 of 2 degrees, do not shoot there: no ground behind; seen/,
+      /^No backstop to 150 m on 1 of 2 degrees\. Do not shoot there: no ground behind\. Seen/,
     );
   });
 });

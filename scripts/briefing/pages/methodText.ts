@@ -6,7 +6,7 @@ export const METHOD_STEPS: readonly { title: string; text: string }[] = [
   },
   {
     title: "Sun on the slope",
-    text: "The skyline around the site comes from the elevation data (Horn 1981 for slope and facing). Sunshine: Kasten and Young 1989 for the air, Haurwitz 1945 for a clear sky, Kasten and Czeplak 1980 for cloud, FAO Paper 56 for the heat that goes to the sky.",
+    text: "The skyline around the site comes from the elevation data (Horn 1981 for slope and facing). Sunshine: Kasten and Young 1989 for the air, Haurwitz 1945 for a clear sky, Kasten and Czeplak 1980 for cloud. Heat that goes to the sky: FAO Paper 56.",
   },
   {
     title: "Slope air",
@@ -30,7 +30,7 @@ export const METHOD_STEPS: readonly { title: string; text: string }[] = [
   },
   {
     title: "Tree and stand",
-    text: "Diameter from the girth. A trunk loses 5 to 15 mm of diameter a metre when one girth is given; both ends must fit the label of the stand.",
+    text: "Diameter from the girth. A trunk loses 5 to 15 mm of diameter a metre when one girth is given. Both ends must fit the label of the stand.",
   },
 ];
 
@@ -38,7 +38,7 @@ export const METHOD_STEPS: readonly { title: string; text: string }[] = [
 export const LIMITS: readonly string[] = [
   "Snow, wet soil, leaves on or off the trees, and trees on the skyline are not in the model.",
   "Air under a closed crown may drain by day while it climbs above. The model does not have this.",
-  "Valley wind on lower slopes after mid-morning, sea breeze, storm outflow, fog pools, and gaps that funnel the wind are left to local notes.",
+  "Left to local notes: valley wind on lower slopes after mid-morning, sea breeze, storm outflow, fog pools and gaps that funnel the wind.",
   "Scent leaves the platform at 4 to 6 m (13 to 20 ft). Open wind there is over twice the figure at nose height. In the open the general wind matters more than shown.",
   "Shelter and cover factors were published for other purposes.",
   "Suits is a statement about averages over minutes. A deer may still smell one gust.",
