@@ -26,5 +26,5 @@ export const BANNED_WORDS: readonly RegExp[] = [
   /\bhunt logs?\b/i,
   /\bhang and hunt\b/i,
   // only nearly always, usually, sometimes and seldom have a range in the key
-  /\b(?:often|rarely|probably|likely|frequently|typically|hardly ever|mostly|generally|most of the time)\b/i,
+  /\b(?:(?<!how )often|rarely|probably|likely|frequently|typically|hardly ever|mostly|generally|most of the time)\b/i,
 ];

@@ -59,6 +59,13 @@ describe("words", () => {
       "a long list of winds",
       "No site suits wind from N, NNE, NE, ENE, E, ESE, SE, SSE, S, SSW, SW, WSW, W, WNW, NW and NNW, calm.",
     ],
+    ["a question in the key", "How often, from 5 observations up"],
+    [
+      "bearings with their reason",
+      `Do not shoot ${"003 to 323 (boundary at 991 m), ".repeat(6)}009 to 010 (camp at 9 m).`,
+    ],
+    ["figures with units", "Trunk 204 mm at 1.3 m, about 499 to 531 mm at 4.5 m, 98.4 ft, 30 in."],
+    ["a labelled list", `Lane A: ${"seen by day; ".repeat(9)}free.`],
     ["rows of values", `Usable ${"light ".repeat(12)}; ${"sun ".repeat(12)}`],
   ])("%s has no fault", (_what, text) => {
     expect(faultsOf(text)).toEqual([]);
@@ -67,6 +74,12 @@ describe("words", () => {
   test.each([
     ["a sentence of 23 words", long, "23 words in a sentence"],
     ["a row of 23 words without an end", long.slice(0, -1), "23 words in a sentence"],
+    ["a long clause after a label", `Lane A: ${long}`, "23 words in a sentence"],
+    [
+      "a sentence hung together by semicolons",
+      `${"word ".repeat(11)}word; ${"word ".repeat(10)}word.`,
+      "23 words",
+    ],
     ["a long median", `${"word ".repeat(12)}word.`, "a median of 13 words"],
     ["safe without from what", "This way is safe.", 'the banned word "safe"'],
     ["a promise", "It never fails.", 'the banned word "never fails"'],

@@ -10,8 +10,7 @@ const SAID: Record<keyof Stale, { what: string; words: RegExp }> = {
   lawCheck: { what: "a law checked over 12 months ago", words: /\bOLD\b(?! FORECAST)|over 12 months/ },
   magneticModel: {
     what: "a magnetic model out of its years",
-    words:
-      /(?:magnetic|declination|compass)[^.]{0,80}(?:not known|NOT CHECKED|out of (?:its )?range|outside|no model|ends?)/i,
+    words: /(?:magnetic|declination|compass)[^.]{0,80}(?:not on|not known|NOT CHECKED|ends)/i,
   },
 };
 

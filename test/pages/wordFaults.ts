@@ -10,12 +10,18 @@ const LIST = new RegExp(
   `(?:${POINT}|${APART}|calm|\\d+)(?:(?:, | and |, and | to |; )(?:${POINT}|${APART}|calm|\\d+))+`,
   "g",
 );
+/** A figure with its unit is one word to a reader. */
+const FIGURE = /(\d) (?:mm|cm|m|km|ft|yd|mi|in|mph|kg|lb|s|min|h|%|°C|°F|degrees)(?![\p{L}])/gu;
+const BEARINGS = /\d{3} to \d{3} \([^)]*\)(?:(?:, | and )\d{3} to \d{3} \([^)]*\))*/g;
+/** What stands before the text of a row: "Lane A: ". */
+const LABEL = /^(?:[^.:;]{1,60}: )+/;
 const CLOCK = "\\d{1,2}:\\d\\d";
 
 /**
  * Words of a page against the rules of wording: sentences over 22 words, a median over 12, banned words, a wind named without
  * "from", an estimated time without "about". Texts of `apart` (names and prose of the owner, titles of sources) count as one
- * word. A run of names, figures or winds counts as one word, and in a row that is no sentence a semicolon ends an item.
+ * word, so does a figure with its unit, and a run of names, figures or winds. A label before a colon stands for itself; after
+ * it, and in a row that is no sentence, a semicolon ends an item.
  */
 export function wordFaults(texts: PageTexts, apart: readonly string[]): string[] {
   const faults = new Set<string>();
@@ -32,7 +38,7 @@ export function wordFaults(texts: PageTexts, apart: readonly string[]): string[]
       faults.add(fault);
   }
   for (const { time, task } of texts.rows) {
-    const isEstimate = /^(?:at the tree|aloft|settled|sit until|back by)/.test(task);
+    const isEstimate = /^(?:at the tree|sit until)/.test(task);
     if (isEstimate && /\d/.test(time) && !time.startsWith("about ")) {
       faults.add(`an estimated time without "about": "${time} ${task}"`);
     }
@@ -56,11 +62,16 @@ function withoutApart(text: string, apart: readonly string[]): string {
 
 function sentencesOf(text: string, isSentence: boolean): string[] {
   const parts = text.split(/(?<=[.!?]["”)]?)\s+(?=["“(]?[A-Z0-9])/);
-  return isSentence ? parts : parts.flatMap((part) => part.split(/;\s+/));
+  return parts.flatMap((part) => {
+    const rest = part.replace(LABEL, "");
+    return isSentence && rest === part ? [part] : rest.split(/;\s+/);
+  });
 }
 
 function wordCount(sentence: string): number {
   return sentence
+    .replace(BEARINGS, "List")
+    .replace(FIGURE, "$1")
     .replace(LIST, "List")
     .split(/\s+/)
     .filter((word) => /[\p{L}\d]/u.test(word)).length;
@@ -97,7 +108,7 @@ function windWithoutFrom(text: string): string[] {
 
 function timeWithoutAbout(text: string): string[] {
   const estimates = new RegExp(
-    `\\b(?:turns?|turning|sit until|sit from|usable light|sun on the ground|at the tree|back by|until|leave|leave at)(?: from| by| at| until)? ${CLOCK}`,
+    `\\b(?:turns?|turning|sit until|sit from|usable light|sun on the ground|at the tree|until)(?: from| by| at| until)? ${CLOCK}`,
     "gi",
   );
   const walks = /(?<!about )(?<![\d.])\b\d+ min (?:in|out|on foot|walk)\b/gi;

@@ -18,7 +18,9 @@
   const isForHearing = (element) => {
     for (let one = element; one; one = one.parentElement) {
       const box = one.getBoundingClientRect();
-      if (one !== document.body && getComputedStyle(one).overflow === "hidden" && box.width <= 1) return true;
+      const style = getComputedStyle(one);
+      const isCut = style.overflow === "hidden" && box.width <= 1;
+      if (one !== document.body && (isCut || style.clipPath === "inset(50%)")) return true;
     }
     return false;
   };
