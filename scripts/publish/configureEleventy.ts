@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { EleventyConfig } from "./eleventyConfig.ts";
-import { nunjucksEnvironment } from "./nunjucksEnvironment.ts";
+import { templateCompiler } from "./nunjucksEnvironment.ts";
 import type { Pages } from "./pages.ts";
 import { previewPages } from "./previewPages.ts";
 import { projectFolders } from "./projectFolders.ts";
@@ -26,14 +26,13 @@ export async function configureEleventy(
   eleventyConfig.setTemplateFormats(["njk"]);
   eleventyConfig.setDataFileSuffixes([]);
   eleventyConfig.setUseGitIgnore(false);
-  if (settings !== null) {
-    eleventyConfig.setLibrary("njk", nunjucksEnvironment(settings.layoutsFolder));
-    eleventyConfig.addGlobalData("pages", settings.pages);
-    return;
-  }
-  const { layouts } = projectFolders;
-  eleventyConfig.setLibrary("njk", nunjucksEnvironment(layouts));
-  await configurePreview(eleventyConfig);
+  const compile = templateCompiler(settings?.layoutsFolder ?? projectFolders.layouts);
+  eleventyConfig.addExtension("njk", {
+    compile: async (text, path) => compile(text, path),
+    compileOptions: { permalink: async (text, path) => compile(text, path) },
+  });
+  if (settings === null) await configurePreview(eleventyConfig);
+  else eleventyConfig.addGlobalData("pages", settings.pages);
 }
 
 async function configurePreview(eleventyConfig: EleventyConfig): Promise<void> {

@@ -1,6 +1,12 @@
 /** What Eleventy hands to a configuration function, cut down to what is used here. */
 export interface EleventyConfig {
-  setLibrary(extension: string, library: object): void;
+  addExtension(
+    extension: string,
+    engine: {
+      compile(text: string, path: string): Promise<(data: object) => Promise<string>>;
+      compileOptions: { permalink(text: string, path: string): Promise<(data: object) => Promise<string>> };
+    },
+  ): void;
   setTemplateFormats(formats: string[]): void;
   setDataFileSuffixes(suffixes: string[]): void;
   setUseGitIgnore(used: boolean): void;
