@@ -5,8 +5,10 @@ import type { ElevationGrid } from "../terrain/elevationGrid.ts";
 import { placeOnGrid } from "../terrain/elevationGrid.ts";
 import type { TerrainError } from "../terrain/TerrainError.ts";
 
-/** Every permanent code of a thing that lies outside the elevation file, with what it means. */
+/** Every permanent code of a thing that does not lie where it must, with what it means. */
 export const GROUND_CODES = {
+  "approach-away":
+    "No part of an approach's map feature lies within its distances, and no bearings are given.",
   "terrain-site-outside": "A site lies outside the elevation file.",
   "terrain-feature-outside": "A map feature lies outside the elevation file.",
 } as const;

@@ -2,7 +2,7 @@ import type { ProblemCode } from "./problemCodes.ts";
 
 /** One wrong thing in an owner's files, in words its author can act on. `code` is permanent and listed in problemCodes.ts. */
 export interface Problem {
-  code: ProblemCode | `terrain-${string}`;
+  code: ProblemCode | `terrain-${string}` | "approach-away";
   /** Path from the folder the command was started in. */
   file: string;
   /** Dotted path of the field, "" for the whole file; in text and CSV "line 12", with its column "line 12, windFrom". */

@@ -1,7 +1,5 @@
 /** Every permanent code of a problem in an owner's files, with what it means. Elevation files have codes of their own. */
 export const PROBLEM_CODES = {
-  "approach-away":
-    "No part of an approach's map feature lies within its distances, and no bearings are given.",
   "area-unknown": "The command names an area that the content folder does not have.",
   "content-empty": "The content folder holds no area.",
   "content-missing": "The content folder or its folder of areas does not exist.",

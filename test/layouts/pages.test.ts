@@ -70,6 +70,7 @@ describe("every page", () => {
       const written = new Set([...html.map((p) => p.permalink), "assets/leelight.css"]);
       const ids = new Set([...text.matchAll(/\sid="([^"]+)"/g)].map((m) => m[1]));
       for (const [, href] of text.matchAll(/href="([^"]+)"/g)) {
+        if (href === "data:,") continue; // no picture for the tab: a browser asks the host for none
         if (href!.startsWith("#")) expect(ids).toContain(href!.slice(1));
         else expect(written).toContain(posix.normalize(posix.join(posix.dirname(permalink), href!)));
       }

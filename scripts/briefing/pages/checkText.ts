@@ -1,6 +1,6 @@
 import type { PackCheck } from "../../content/schema/packSchema.ts";
 import { dateText, monthName } from "../words/dateText.ts";
-import { platformFinelyText, trunkText, weightText, windSpeedText } from "../words/measureText.ts";
+import { platformFinelyText, rangeText, trunkText, weightText, windSpeedText } from "../words/measureText.ts";
 import { tempText } from "../words/tempText.ts";
 import type { AreaPack } from "./sheetParts.ts";
 
@@ -14,6 +14,8 @@ interface Measure {
 }
 
 const MPS_PER_KMH = 1 / 3.6;
+/** Up to here a length is a height next to its limit; beyond it is a distance over the ground. */
+const HIGHEST_SEAT_M = 15;
 
 const US: readonly Measure[] = [
   measure(/(-?[\d.]+) mm\b/g, /Mm$/, 0, 1, (mm) => trunkText(mm, "us")),
@@ -22,7 +24,9 @@ const US: readonly Measure[] = [
     weightText(kg, "us"),
   ),
   measure(/(-?[\d.]+) °C/g, /C$/, 0, 1, (tempC) => tempText(tempC, "us")),
-  measure(/(-?[\d.]+) m\b/g, /M$/, 1, 1, (m) => platformFinelyText(m, "us")),
+  measure(/(-?[\d.]+) m\b/g, /M$/, 1, 1, (m) =>
+    m < HIGHEST_SEAT_M ? platformFinelyText(m, "us") : rangeText(m, "us"),
+  ),
 ];
 
 /**

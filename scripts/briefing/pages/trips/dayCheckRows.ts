@@ -3,6 +3,7 @@ import type { PackCheck } from "../../../content/schema/packSchema.ts";
 import { orderChecks } from "../../../safety/orderChecks.ts";
 import { sentenceStart } from "../../words/listWords.ts";
 import { type CheckRow, subjectName } from "../checkRows.ts";
+import { checkText } from "../checkText.ts";
 import { checkTitle } from "../checkTitle.ts";
 import type { AreaPack, CautionBox } from "../sheetParts.ts";
 import type { PackedTrip } from "./packedTrips.ts";
@@ -28,7 +29,7 @@ export function dayCheckRows(
     ...bad.map((check) => ({
       title: dayCheckTitle(check, area, shared, packed),
       result: check.result,
-      text: check.text,
+      text: checkText(check, area),
       pen: check.result === "NOT CHECKED",
     })),
     ...[...new Set(fine.map((check) => check.id))].map((id) => ({
@@ -77,7 +78,7 @@ export function dayCautions(
     .map((check) => ({
       level: "warning",
       title: `${dayCheckTitle(check, area, shared, packed)}: ${check.result}`,
-      text: check.text,
+      text: checkText(check, area),
       isOldForecast: check.id === "C26" && sessions.includes(check.subject),
     }));
 }
@@ -92,7 +93,8 @@ function dayCheckTitle(check: PackCheck, area: AreaPack, shared: SharedData, pac
 /** The sentence of a check, led by whom or what it is about. */
 function withSubject(check: PackCheck, area: AreaPack, shared: SharedData, packed: PackedTrip): string {
   const name = dayCheckSubject(check, area, shared, packed);
-  return name === null ? check.text : `${sentenceStart(name)}: ${check.text}`;
+  const text = checkText(check, area);
+  return name === null ? text : `${sentenceStart(name)}: ${text}`;
 }
 
 /** A hunter, a session, or what the owner named; null for the whole trip or area. */
