@@ -3,6 +3,7 @@ import { distanceAndBearing } from "../../../geo/geodesic.ts";
 import { gridText } from "../../../geo/mgrs.ts";
 import type { Position } from "../../../geo/position.ts";
 import { rangeText } from "../../words/measureText.ts";
+import { checkText } from "../checkText.ts";
 import { featurePosition } from "../featurePosition.ts";
 import { type PenRow, penRow } from "../penRow.ts";
 import type { AreaPack } from "../sheetParts.ts";
@@ -75,10 +76,9 @@ export function helicopterRows(area: AreaPack): PenRow[] {
 
 /** The slope as far as the elevation grid knows it; canopy it can not see. */
 function slopeText(area: AreaPack): string {
-  const { helicopterSpot } = area.details as { helicopterSpot?: { result: string; text: string } | null };
-  return helicopterSpot === undefined || helicopterSpot === null
-    ? "NOT CHECKED"
-    : `${helicopterSpot.result}: ${helicopterSpot.text}`;
+  const { helicopterSpot } = area.details;
+  if (helicopterSpot === null) return "NOT CHECKED";
+  return `${helicopterSpot.result}: ${checkText(helicopterSpot, area)}`;
 }
 
 const SAME_PLACE_M = 30;
