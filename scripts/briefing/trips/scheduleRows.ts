@@ -1,4 +1,4 @@
-import type { PackTrip } from "../../content/schema/packSchema.ts";
+import { type PackTrip, SCHEDULE_STEPS } from "../../content/schema/packSchema.ts";
 import { packInstant } from "../packInstant.ts";
 import type { HunterSit } from "./hunterSits.ts";
 import { sitOverdue } from "./sitChecks.ts";
@@ -6,22 +6,6 @@ import type { TripDayLight, TripFrame } from "./tripFrame.ts";
 
 type ScheduleRow = PackTrip["days"][number]["sessions"][number]["schedule"][number];
 type What = ScheduleRow["what"];
-
-const ORDER: readonly What[] = [
-  "wake",
-  "leave",
-  "at tree",
-  "aloft",
-  "settled",
-  "first light",
-  "shooting start",
-  "sit until",
-  "shooting end",
-  "start down",
-  "out",
-  "ask",
-  "call",
-];
 
 /** Estimates: pages print them with "about". The rest are times to keep or times of the law. */
 const ABOUT: readonly What[] = ["at tree", "aloft", "settled", "sit until", "out"];
@@ -61,7 +45,7 @@ export function scheduleRows(sits: readonly HunterSit[], day: TripDayLight, fram
     rows.push({ what, at, about: isAbout, who: [moment.hunter], where, atMs: moment.at.getTime() });
   }
   return rows
-    .sort((a, b) => ORDER.indexOf(a.what) - ORDER.indexOf(b.what) || a.atMs - b.atMs)
+    .sort((a, b) => SCHEDULE_STEPS.indexOf(a.what) - SCHEDULE_STEPS.indexOf(b.what) || a.atMs - b.atMs)
     .map(({ atMs: _, ...row }) => row);
 }
 

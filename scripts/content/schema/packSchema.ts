@@ -218,6 +218,23 @@ const rankingRow = z.strictObject({
   why,
 });
 
+/** What a schedule tells, in the order it is listed. */
+export const SCHEDULE_STEPS = [
+  "wake",
+  "leave",
+  "at tree",
+  "aloft",
+  "settled",
+  "first light",
+  "shooting start",
+  "sit until",
+  "shooting end",
+  "start down",
+  "out",
+  "ask",
+  "call",
+] as const;
+
 const tripSession = z.strictObject({
   session: z.string(),
   from: instantText.nullable(),
@@ -243,21 +260,7 @@ const tripSession = z.strictObject({
   ),
   schedule: z.array(
     z.strictObject({
-      what: z.enum([
-        "wake",
-        "leave",
-        "at tree",
-        "aloft",
-        "settled",
-        "first light",
-        "shooting start",
-        "sit until",
-        "shooting end",
-        "start down",
-        "out",
-        "ask",
-        "call",
-      ]),
+      what: z.enum(SCHEDULE_STEPS),
       at: instantText,
       about: z.boolean(),
       who: z.array(z.string()),

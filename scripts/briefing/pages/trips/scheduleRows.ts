@@ -1,3 +1,4 @@
+import { SCHEDULE_STEPS } from "../../../content/schema/packSchema.ts";
 import { aboutClock, clockText, instantOf } from "../../words/clockText.ts";
 import type { AreaPack } from "../sheetParts.ts";
 import type { Sit } from "./daySits.ts";
@@ -18,21 +19,6 @@ export interface ScheduleRow {
 type Row = PackTripSession["schedule"][number];
 type What = Row["what"];
 
-const WHAT: readonly What[] = [
-  "wake",
-  "leave",
-  "at tree",
-  "aloft",
-  "settled",
-  "first light",
-  "shooting start",
-  "sit until",
-  "shooting end",
-  "start down",
-  "out",
-  "ask",
-  "call",
-];
 const FRAMED: readonly What[] = ["sit until", "out", "ask", "call"];
 const SHARED: readonly What[] = ["first light", "shooting start", "shooting end"];
 
@@ -56,7 +42,7 @@ export function scheduleRows(
   const [from, to] = [Math.min(...own), Math.max(...own)];
   const shown = rows
     .filter((row) => !SHARED.includes(row.what) || (row.ms >= from && row.ms <= to))
-    .sort((a, b) => a.ms - b.ms || WHAT.indexOf(a.what) - WHAT.indexOf(b.what));
+    .sort((a, b) => a.ms - b.ms || SCHEDULE_STEPS.indexOf(a.what) - SCHEDULE_STEPS.indexOf(b.what));
   const merged: { key: string; rows: Row[] }[] = [];
   for (const row of shown) {
     const key = `${row.what} ${timeText(row, area.pack.area.timezone)}`;
