@@ -29,10 +29,11 @@ export const SUN = {
 /** Place and skyline of the samples. */
 export interface SunSampling {
   sun: SunTable;
-  elevationM: number;
   horizonDeg: ArrayLike<number> | null;
   /** Lowest and highest angle of the skyline; 0 without one. */
   skylineRangeDeg: readonly [number, number];
+  /** Share of the way through the air at sea level that is left at the site, both to the power `airMassExponent`. */
+  pathShare: number;
   /** Logarithms for the usual air, for very clear air, for hazy air. */
   logTransmittances: readonly [number, number, number];
   constants: ModelConstants;
@@ -65,7 +66,8 @@ export function sunSampling(site: SlopeSite, sun: SunTable, constants: ModelCons
     Math.log(clearTransmittanceLow),
   ] as const;
   const skylineRangeDeg = [lowestDeg, highestDeg] as const;
-  return { sun, elevationM: site.elevationM, horizonDeg, skylineRangeDeg, logTransmittances, constants };
+  const pathShare = Math.exp((-constants.airMassExponent * site.elevationM) / constants.airScaleHeightM);
+  return { sun, horizonDeg, skylineRangeDeg, pathShare, logTransmittances, constants };
 }
 
 /**
@@ -90,21 +92,66 @@ export function fillSunSample(
     return false;
   }
   const azimuthDeg = azimuthDegAt(atMs, sampling);
-  const sinAltitude = Math.sin(altitudeDeg * RADIAN);
-  const cosAltitude = Math.cos(altitudeDeg * RADIAN);
-  samples[first + SUN.east] = cosAltitude * Math.sin(azimuthDeg * RADIAN);
-  samples[first + SUN.north] = cosAltitude * Math.cos(azimuthDeg * RADIAN);
+  const row = tableRowAt(atMs, sampling.sun);
+  const from = row === null ? 0 : row * SKY.stride;
+  const sky = row === null ? skyRow(ONE_ROW, 0, altitudeDeg, azimuthDeg, constants) : skyOfTable(sampling);
+  const sinAltitude = sky[from + SKY.up] as number;
+  samples[first + SUN.east] = sky[from + SKY.east] as number;
+  samples[first + SUN.north] = sky[from + SKY.north] as number;
   samples[first + SUN.up] = sinAltitude;
   samples[first + SUN.clearanceDeg] = altitudeDeg - skylineDeg(sampling.horizonDeg, azimuthDeg);
-  const mass = airMass(altitudeDeg, sampling.elevationM, constants);
-  const path = Math.exp(constants.airMassExponent * Math.log(mass));
-  const global = clearGlobalWm2(sinAltitude, sunFactor, constants);
+  const path = (sky[from + SKY.path] as number) * sampling.pathShare;
+  const global = (sky[from + SKY.globalWm2] as number) * sunFactor;
   for (let air = 0; air < 3; air++) {
     const beam = clearBeamWm2(path, sunFactor, sampling.logTransmittances[air] as number, constants);
     samples[first + SUN.beamWm2 + air] = beam;
     samples[first + SUN.diffuseWm2 + air] = clearDiffuseWm2(global, beam, sinAltitude, constants);
   }
   return true;
+}
+
+/** What the sun's place alone decides, five numbers a row: its direction, its way through the air at sea level, flat global light. */
+const SKY = { stride: 5, east: 0, north: 1, up: 2, path: 3, globalWm2: 4 } as const;
+const ONE_ROW = new Float64Array(SKY.stride);
+
+/** Worked out once for a sun table: all sites of an area stand under the same sun. */
+const skies = new WeakMap<SunTable, { constants: ModelConstants; rows: Float64Array }>();
+
+function skyOfTable({ sun, constants }: SunSampling): Float64Array {
+  const known = skies.get(sun);
+  if (known?.constants === constants) return known.rows;
+  const rows = new Float64Array(sun.altitudeDeg.length * SKY.stride);
+  for (let row = 0; row < sun.altitudeDeg.length; row++) {
+    const altitudeDeg = sun.altitudeDeg[row] as number;
+    if (altitudeDeg > 0) skyRow(rows, row, altitudeDeg, sun.azimuthDeg[row] as number, constants);
+  }
+  skies.set(sun, { constants, rows });
+  return rows;
+}
+
+function skyRow(
+  rows: Float64Array,
+  row: number,
+  altitudeDeg: number,
+  azimuthDeg: number,
+  constants: ModelConstants,
+): Float64Array {
+  const at = row * SKY.stride;
+  const sinAltitude = Math.sin(altitudeDeg * RADIAN);
+  const cosAltitude = Math.cos(altitudeDeg * RADIAN);
+  rows[at + SKY.east] = cosAltitude * Math.sin(azimuthDeg * RADIAN);
+  rows[at + SKY.north] = cosAltitude * Math.cos(azimuthDeg * RADIAN);
+  rows[at + SKY.up] = sinAltitude;
+  rows[at + SKY.path] = Math.exp(constants.airMassExponent * Math.log(airMass(altitudeDeg, 0, constants)));
+  rows[at + SKY.globalWm2] = clearGlobalWm2(sinAltitude, 1, constants);
+  return rows;
+}
+
+/** The row of the sun table that a moment falls on; null between two rows. */
+function tableRowAt(atMs: number, sun: SunTable): number | null {
+  const place = (atMs - sun.startsAt.getTime()) / (sun.stepMin * MINUTE_MS);
+  const row = Math.floor(place);
+  return place - row > ON_ROW ? null : row;
 }
 
 /** Height of the sun over the skyline at a moment, as the samples hold it: -90 while it is under the flat horizon. */

@@ -3,13 +3,15 @@ export interface Measured {
   what: string;
   figure: number;
   unit: string;
-  goal: number;
+  /** null: told for comparison, held to nothing */
+  goal: number | null;
   /** How it was measured, for the line below. */
   how: string;
 }
 
 /** The lines that tell a figure: what, figure, goal, met or not; then how. */
 export function measuredLines({ what, figure, unit, goal, how }: Measured): string[] {
+  if (goal === null) return [`${what}: ${shown(figure)} ${unit}`, `  ${how}`];
   const verdict = figure <= goal ? "met" : "NOT MET";
   return [`${what}: ${shown(figure)} ${unit}, goal at most ${goal} ${unit}: ${verdict}`, `  ${how}`];
 }

@@ -13,7 +13,7 @@ import { type ComputedStore, computedStore, type StoredArea } from "./computedSt
 import { type KnownArea, loadAreas } from "./loadAreas.ts";
 import type { PackOptions } from "./packOptions.ts";
 import type { PackSteps } from "./preparePack.ts";
-import { projectFolders } from "./projectFolders.ts";
+import { computedFolder, projectFolders } from "./projectFolders.ts";
 
 /** The rooms of this program as a pack goes through them. */
 export const packSteps: PackSteps<KnownArea> = {
@@ -41,8 +41,7 @@ function storeFor(options: PackOptions): ComputedStore | null {
   if (program === undefined) return null;
   const { edition, trip, year } = options;
   const beneath = [generator(), process.version, process.versions.tz ?? "", process.versions.icu ?? ""];
-  const folder = join(projectFolders.root, "node_modules", ".cache", "leelight", "computed");
-  return computedStore(folder, projectFolders.data, (area) => [
+  return computedStore(computedFolder, projectFolders.data, (area) => [
     program,
     JSON.stringify({ edition, trip, year, asOf: asOfText(area, options) }),
     ...beneath,

@@ -10,3 +10,6 @@ export const projectFolders = {
   data: join(root, "data"),
   scripts: join(root, "scripts"),
 } as const;
+
+/** Where what was computed of an area is kept. */
+export const computedFolder = join(root, "node_modules", ".cache", "leelight", "computed");
