@@ -7,7 +7,10 @@ import { launchBrowser } from "./browser.ts";
  * Takes the pictures of printed pages that the README shows, from the pack in _site/ (`npm run pack` first):
  * npx tsx test/takePictures.ts
  */
-const PICTURES = [{ name: "site-card", page: "areas/turnpail-hollow/sites/landing-east.html" }];
+const PICTURES = [
+  { name: "site-card", page: "areas/turnpail-hollow/sites/upper-bench.html" },
+  { name: "day-sheet", page: "areas/turnpail-hollow/trips/bow-clock-change/day-2027-11-06.html" },
+];
 /** The frame of an A4 sheet inside its margins, in CSS pixels, and the margin. */
 const FRAME = { width: 680, height: 1009, margin: 57 };
 

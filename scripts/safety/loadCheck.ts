@@ -1,5 +1,5 @@
 import type { TripFile } from "../content/schema/tripSchema.ts";
-import { atBestCaution, type Check, combined, figure, isGuessed, listed } from "./check.ts";
+import { atBestCaution, type Check, combined, figure, isGuessed, listed, sentence } from "./check.ts";
 import type { SafetyLimits } from "./safetyLimits.ts";
 
 export type LoadKg = TripFile["hunters"][number]["loadKg"];
@@ -39,6 +39,7 @@ export function loadCheck(
   const result = isOver
     ? "STOP"
     : combined([missing.length > 0 ? "NOT CHECKED" : "OK", isNear ? "CAUTION" : "OK"]);
+  const percent = figure((sumKg / ratedLoadKg) * 100);
   const isGuess = isGuessed(guessed, ["loadKg", ...Object.keys(loadKg)]);
   const tail = isOver
     ? ": too heavy"
@@ -50,8 +51,14 @@ export function loadCheck(
   return {
     id: "C6",
     result: isGuess ? atBestCaution(result) : result,
-    text: `${sum}; the stand carries ${figure(ratedLoadKg, 1)} kg${tail}.`,
+    text: `${sum}; the stand carries ${figure(ratedLoadKg, 1)} kg, ${percent} % used${tail}. ${items(parts)}`,
     subject,
     inputs,
   };
+}
+
+/** "Body 84 kg, pack 4.5 kg": the parts that are known, so that a reader can add them up. */
+function items(parts: readonly [string, number | null][]): string {
+  const known = parts.flatMap(([name, kg]) => (kg === null ? [] : [`${name} ${figure(kg, 1)} kg`]));
+  return known.length === 0 ? "No part is known." : sentence(known.join(", "));
 }

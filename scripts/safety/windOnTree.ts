@@ -28,6 +28,12 @@ export function windOnTree(
   const mean = meanKmh === null ? "Mean wind not known" : `Mean ${figure(meanKmh)} km/h`;
   const gusts =
     gustKmh === null ? "gusts not known" : `gusts ${figure(gustKmh)}${meanKmh === null ? " km/h" : ""}`;
-  const tail = { OK: "", "NOT CHECKED": "", CAUTION: ": small trees sway", STOP: ": do not climb" }[result];
+  const { treeWindCautionKmh, treeWindStopKmh, treeGustStopKmh } = limits;
+  const tail = {
+    OK: "",
+    "NOT CHECKED": "",
+    CAUTION: `: small trees sway; the default limit is ${figure(treeWindCautionKmh)} km/h`,
+    STOP: `: do not climb; default limits ${figure(treeWindStopKmh)} km/h, gusts ${figure(treeGustStopKmh)} km/h`,
+  }[result];
   return { id: "C10", result, text: `${mean}, ${gusts}${tail}.`, subject, inputs: { windSpeedMps, gustMps } };
 }

@@ -26,11 +26,11 @@ describe("C6, load on a stand for 120 kg", () => {
   test("an unknown part is not checked and named, and over the label without it a stop", () => {
     expect(load({ water: null })).toMatchObject({
       result: "NOT CHECKED",
-      text: "Load at least 100 kg; the stand carries 120 kg; water not entered.",
+      text: "Load at least 100 kg; the stand carries 120 kg, 83 % used; water not entered. Body 80 kg, clothing 6 kg, harness 2 kg, pack 8 kg, weapon 4 kg.",
     });
     expect(load({ water: null, pack: 40 })).toMatchObject({
       result: "STOP",
-      text: "Load at least 132 kg; the stand carries 120 kg: too heavy.",
+      text: "Load at least 132 kg; the stand carries 120 kg, 110 % used: too heavy. Body 80 kg, clothing 6 kg, harness 2 kg, pack 40 kg, weapon 4 kg.",
     });
     expect(load({ body: null, water: null, pack: 90 }).result).toBe("NOT CHECKED"); // 102 kg known, near the label
   });

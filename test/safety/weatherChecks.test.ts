@@ -163,7 +163,7 @@ describe("the weather of a session", () => {
       "C29 OK",
       "C26 OK",
     ]);
-    expect(checks[1]?.text).toBe("Mean 31 km/h, gusts 18: small trees sway.");
+    expect(checks[1]?.text).toBe("Mean 31 km/h, gusts 18: small trees sway; the default limit is 29 km/h.");
   });
 
   test("one hour without a gust leaves the wind not checked", () => {
