@@ -6,6 +6,7 @@ import { broadSlope, type GridTrust, gridTrust } from "../terrain/broadSlope.ts"
 import { coldAirPath } from "../terrain/coldAirPath.ts";
 import { type DrainageSurface, drainageSurface } from "../terrain/drainageSurface.ts";
 import { type ElevationGrid, elevationAtPosition, placeOnGrid } from "../terrain/elevationGrid.ts";
+import { type GroundTops, groundTops } from "../terrain/groundTops.ts";
 import { type HorizonProfile, horizonProfile } from "../terrain/horizonProfile.ts";
 import { landform } from "../terrain/landform.ts";
 import { maxUpwindSlopes } from "../terrain/maxUpwindSlope.ts";
@@ -40,19 +41,26 @@ export interface SiteGround {
   >;
 }
 
-/** The ground of one area: its grid and, made when first asked for, the surface that its cold air drains over. */
+/** The ground of one area: its grid and, made when first asked for, the surface that its cold air drains over and the tops of its tiles. */
 export interface AreaGround {
   grid: ElevationGrid;
   drainage: () => DrainageSurface;
+  /** lets a skyline pass over low ground */
+  tops: () => GroundTops;
 }
 
 export function areaGround(grid: ElevationGrid, constants: ModelConstants): AreaGround {
   let surface: DrainageSurface | null = null;
+  let tops: GroundTops | null = null;
   return {
     grid,
     drainage: () => {
       surface ??= drainageSurface(grid, terrainRules(constants));
       return surface;
+    },
+    tops: () => {
+      tops ??= groundTops(grid);
+      return tops;
     },
   };
 }
@@ -155,8 +163,8 @@ function onTerrain(site: SiteContent, ground: AreaGround, constants: ModelConsta
   if (form !== null && form.why !== null) why.landform = form.why;
   if (slopeDeg === null) why.landform = why.slopeDeg ?? "the slope is not known";
 
-  const eye = horizonProfile(grid, position, eyeHeightM(site, constants), rules);
-  const low = horizonProfile(grid, position, rules.groundHorizonHeightM, rules);
+  const eye = horizonProfile(grid, position, eyeHeightM(site, constants), rules, ground.tops());
+  const low = horizonProfile(grid, position, rules.groundHorizonHeightM, rules, ground.tops());
   if (eye.why !== null) why.horizon = eye.why;
 
   const place = placeOnGrid(grid, position);
