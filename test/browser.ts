@@ -34,7 +34,7 @@ async function browserProgram(): Promise<{ executablePath: string; args: string[
     throw new Error("No Chromium found. Install one, or name it with CHROME_PATH.");
   }
   // not the arguments of the package: one process for all pages falls over, and web security must stay on
-  return { executablePath, args: [...args, "--no-zygote", "--use-gl=angle", "--use-angle=swiftshader"] };
+  return { executablePath, args: [...args, "--no-zygote", "--disable-gpu", "--disable-gpu-rasterization"] };
 }
 
 function isProgram(path: string): boolean {
