@@ -11,7 +11,7 @@ import { composeHelicopterSpot } from "./composeHelicopterSpot.ts";
 import { composeSite } from "./composeSite.ts";
 import { daySessions } from "./daySessions.ts";
 import { forecastHours } from "./forecastSeries.ts";
-import { mayBeOn } from "./heldPermission.ts";
+import { failedPermission } from "./heldPermission.ts";
 import { areaHunt } from "./hunt.ts";
 import { legalLight } from "./legalLight.ts";
 import type { LoadedArea } from "./loadedArea.ts";
@@ -144,7 +144,9 @@ function sessionStartOf(sessionsOn: (localDate: string) => { id: string; from: D
 
 /** A STOP takes a site off every list of sites to sit at, and so does a permission that is over. */
 function mayBeSat(site: PackSite, { area, tableDate }: PackContext): boolean {
-  return siteStop(site.checks, site.id) === null && mayBeOn(area.content, site.block, tableDate) !== false;
+  return (
+    siteStop(site.checks, site.id) === null && failedPermission(area.content, site.block, tableDate) === null
+  );
 }
 
 function packArea(area: LoadedArea, table: string): PackFile["area"] {

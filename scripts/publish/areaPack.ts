@@ -1,13 +1,8 @@
-import type { AreaContent } from "../content/areaContent.ts";
-import type { DetailsFile } from "../content/schema/detailsSchema.ts";
-import type { PackFile } from "../content/schema/packSchema.ts";
+import type { ComposedPack } from "../briefing/composePack.ts";
 import type { AreaText } from "./areaText.ts";
 
 /** One area, computed: what its owner wrote, and every number of its pages. */
-export interface AreaPack {
-  content: AreaContent;
-  pack: PackFile;
-  details: DetailsFile;
+export interface AreaPack extends ComposedPack {
   /** the texts of both files, where they are known already */
   text?: AreaText;
 }

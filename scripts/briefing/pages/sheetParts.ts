@@ -1,13 +1,7 @@
-import type { AreaContent } from "../../content/areaContent.ts";
-import type { DetailsFile } from "../../content/schema/detailsSchema.ts";
-import type { PackFile } from "../../content/schema/packSchema.ts";
+import type { ComposedPack } from "../composePack.ts";
 
 /** One area ready to be laid out. */
-export interface AreaPack {
-  content: AreaContent;
-  pack: PackFile;
-  details: DetailsFile;
-}
+export type AreaPack = ComposedPack;
 
 export type Paper = "A4" | "Letter" | "A5";
 
