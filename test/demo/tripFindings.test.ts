@@ -151,12 +151,16 @@ describe("Turnpail Hollow", () => {
 });
 
 describe("Brackwether Range", () => {
-  test("on Saturday 3 April, E all afternoon and S from 18:00, nothing suits Kettle in the evening", () => {
-    const evening = sessionOf("2027-04-03", "evening");
-    expect(evening.ranking!.map((row) => row.verdict)).not.toContain("suits");
-    expect(evening.ranking!.find((row) => row.site === "billhook-forks")!.verdict).toBe("avoid");
-    const sits = evening.ranking!.flatMap((row) => (row.sitFrom === null ? [] : [clock(row.sitFrom)!]));
-    for (const from of sits) expect(from >= "17:00").toBe(true);
+  test("on Saturday 3 April, E all afternoon is a gap and SE from 18:00 leaves the forks at best", () => {
+    const { ranking } = sessionOf("2027-04-03", "evening");
+    const rowOf = (site: string) => ranking!.find((row) => row.site === site)!;
+    expect(ranking!.map((row) => row.verdict)).not.toContain("suits");
+    expect(ranking![0]).toMatchObject({ site: "billhook-forks", verdict: "marginal" });
+    expect(clock(rowOf("billhook-forks").sitFrom)! >= "17:00").toBe(true);
+    expect(clock(rowOf("billhook-forks").sitUntil)).toBe("19:35");
+    for (const site of ["tin-saddle", "flat-east"]) expect(rowOf(site).verdict).toBe("avoid");
+    // the only other site that could be sat at all is over when the wind changes
+    expect(clock(rowOf("flat-west").sitUntil)).toBe("18:00");
   });
 
   test("on Monday 5 April thunder and gusts over 50 stop the evening", () => {

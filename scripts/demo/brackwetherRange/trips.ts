@@ -86,7 +86,7 @@ export const trips: DemoTrip[] = [
         },
         {
           localDate: "2027-04-03",
-          rows: "05 calm .1 2; 09 E 6 g12 .3 8; 13 E 14 g24 .4 13; 18 S 18 g32 .8 9; 21 S 20 g35 .9 5",
+          rows: "05 calm .1 2; 09 E 6 g12 .3 8; 13 E 14 g24 .4 13; 18 SE 14 g25 .4 9; 21 S 20 g35 .9 5",
         },
         {
           localDate: "2027-04-04",
