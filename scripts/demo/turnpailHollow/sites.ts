@@ -67,7 +67,7 @@ export const sites: DemoSite[] = [
     morning: [
       { id: "bench-trail", name: "the bench trail", sector: "185-290", distance: "20-200", use: 0.8 },
     ],
-    evening: [{ id: "bench-trail", name: "the bench trail", sector: "260-25", distance: "20-200", use: 0.8 }],
+    evening: [{ id: "bench-trail", name: "the bench trail", sector: "260-32", distance: "20-200", use: 0.8 }],
     lanes: ["272/20/30 seen", "330/10/90"],
     restDays: 3,
     shareable: false,
