@@ -4,7 +4,7 @@ import { htmlFiles, pageFaults } from "../pageFaults.ts";
 import { type BuiltPack, builtPack, removeBuiltPacks } from "./builtPack.ts";
 import { hostFaults } from "./hostFaults.ts";
 import { oneOfEachType } from "./overPages.ts";
-import { inkWalk, phoneWalk } from "./packWalks.ts";
+import { axeWalk, darkWalk, inkWalk, phoneWalk, wordWalk } from "./packWalks.ts";
 import { firstPageFaults } from "./weightFaults.ts";
 
 let browser: Browser;
@@ -27,6 +27,22 @@ describe("the pages of the demonstration areas", () => {
     inTime,
     async () => {
       expect(await phoneWalk(browser, demo)).toEqual([]);
+    },
+  );
+
+  test("keep to the rules of wording", inTime, async () => {
+    expect(await wordWalk(browser, demo)).toEqual([]);
+  });
+
+  test("have no fault that axe finds, in three themes at three widths", inTime, async () => {
+    expect(await axeWalk(browser, demo)).toEqual([]);
+  });
+
+  test(
+    "can be read in the dark, and print alike from each theme and without backgrounds",
+    inTime,
+    async () => {
+      expect(await darkWalk(browser, demo)).toEqual([]);
     },
   );
 
