@@ -8,6 +8,7 @@ import { packHref } from "./packHref.ts";
 import { parseCameraTable } from "./parseCameraTable.ts";
 import { parseForecastTable } from "./parseForecastTable.ts";
 import { parseShootingTable } from "./parseShootingTable.ts";
+import type { Problem } from "./problem.ts";
 import { type FolderEntry, readFolder } from "./readFolder.ts";
 import { factsOf, proseOf, type Reading, readNamedFiles, textOf } from "./readNamedFiles.ts";
 import type { FilePlace } from "./readTextFile.ts";
@@ -94,8 +95,12 @@ async function readTrips(reading: Reading, folder: FilePlace): Promise<TripDraft
   };
   const named = await readNamedFiles(reading, folder, tripFile, isForecast, packHref("../../"));
   const trips: TripDraft[] = named.map((trip) => ({ ...trip, forecastFile: null }));
-  for (const entry of forecasts.filter(({ name }) => name.endsWith(".csv"))) {
-    const id = entry.name.slice(0, -".forecast.csv".length);
+  for (const entry of forecasts) {
+    const id = entry.name.replace(/\.forecast\.(csv|json)$/, "");
+    if (entry.name.endsWith(".json")) {
+      reading.problems.push(unreadForecast(entry, `${id}.forecast.csv`));
+      continue;
+    }
     const text = await textOf(reading, entry, "csv");
     if (text === null) continue;
     const { rows, problems } = parseForecastTable(text, entry.shown);
@@ -105,6 +110,15 @@ async function readTrips(reading: Reading, folder: FilePlace): Promise<TripDraft
     else noteWithoutFacts(reading, entry, `${id}.json`);
   }
   return trips;
+}
+
+/** A forecast that nobody reads would leave its days without one: said, with the form that is read. */
+function unreadForecast({ shown, name }: FolderEntry, readName: string): Problem {
+  return {
+    ...notPartWarning(shown, name, []),
+    expected: readName,
+    fix: `a forecast in JSON is not read and its days go without; write its rows into ${readName}`,
+  };
 }
 
 async function readCameras(reading: Reading, folder: FilePlace): Promise<CameraDraft[]> {

@@ -86,10 +86,17 @@ describe("a whole small area", () => {
       [`${AREA}/sits.csv`]: "anything",
       [`${AREA}/wind/station.csv`]: "anything",
       [`${AREA}/cameras/camtrap-dp/datapackage.json`]: "{",
-      [`${AREA}/trips/april.forecast.json`]: "{",
       [`${AREA}/.DS_Store`]: "x",
     });
     expect(told(problems)).toBe("");
+  });
+
+  test("warns of a saved forecast that it can not read yet, so that no day loses its forecast in silence", async () => {
+    const file = `${AREA}/trips/april.forecast.json`;
+    const { problems } = await readChanged({ [file]: "{" });
+    expect(problems).toMatchObject([{ severity: "warning", code: "file-not-part" }]);
+    expect(problems[0]?.file).toContain(file);
+    expect(problems[0]?.fix).toContain("april.forecast.csv");
   });
 
   test("rules by a table are read from the folder of the area", async () => {

@@ -23,5 +23,5 @@ export function barredSpanText(fromDeg: number, toDeg: number): string {
 export function compassSentence(declinationDeg: number): string {
   const rounded = Math.round(Math.abs(declinationDeg) * 10) / 10;
   if (rounded === 0) return "Compass and true bearing are the same here.";
-  return `Compass = true bearing ${declinationDeg > 0 ? "minus" : "plus"} ${rounded} degrees.`;
+  return `Compass = true bearing ${declinationDeg > 0 ? "minus" : "plus"} ${rounded} ${rounded === 1 ? "degree" : "degrees"}.`;
 }

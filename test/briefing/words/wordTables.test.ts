@@ -98,6 +98,7 @@ describe("bearings", () => {
   test.each([
     [25.27, "Compass = true bearing minus 25.3 degrees."],
     [-10.6, "Compass = true bearing plus 10.6 degrees."],
+    [1.04, "Compass = true bearing minus 1 degree."],
     [0.04, "Compass and true bearing are the same here."],
   ])("declination %d: %s", (declination, sentence) => {
     expect(compassSentence(declination)).toBe(sentence);
