@@ -1,5 +1,4 @@
-/** How unsteady the air is, from A (strong sun, little wind) to F (clear night, little wind). */
-export type StabilityClass = "A" | "B" | "C" | "D" | "E" | "F";
+import type { StabilityBand, StabilityClass } from "./stabilityClass.ts";
 
 /** Standard deviations of a plume across the wind and upwards, metres. */
 export interface PlumeSpread {
@@ -20,13 +19,34 @@ export interface PlumePoint {
 /** The curves were fitted from here on; nearer they are extrapolated. */
 const FITTED_FROM_M = 100;
 
+/** Under this wind there is no steady plume. */
+const CALM_UNDER_MPS = 0.5;
+
 /**
  * Spread of a plume over open country at a distance down the wind, more than 0 m. The curves are fitted from 100 m to 10 km and
- * are extrapolated nearer. They do not know trees, hills or turning air.
+ * are extrapolated nearer. Between two classes it is the mean of both. They do not know trees, hills or turning air.
  *
- * @source Briggs 1973 (in Gifford 1976), open country
+ * @source Briggs 1973 (in Gifford 1976), open country; the mean between classes: Pasquill 1961, from memory
  */
-export function plumeSpread(stability: StabilityClass, downwindM: number): PlumeSpread {
+export function plumeSpread(stability: StabilityBand, downwindM: number): PlumeSpread {
+  switch (stability) {
+    case "A-B":
+      return meanSpread(spreadOfClass("A", downwindM), spreadOfClass("B", downwindM));
+    case "B-C":
+      return meanSpread(spreadOfClass("B", downwindM), spreadOfClass("C", downwindM));
+    case "C-D":
+      return meanSpread(spreadOfClass("C", downwindM), spreadOfClass("D", downwindM));
+    default:
+      return spreadOfClass(stability, downwindM);
+  }
+}
+
+const meanSpread = (one: PlumeSpread, other: PlumeSpread): PlumeSpread => ({
+  acrossM: (one.acrossM + other.acrossM) / 2,
+  upwardM: (one.upwardM + other.upwardM) / 2,
+});
+
+function spreadOfClass(stability: StabilityClass, downwindM: number): PlumeSpread {
   const x = downwindM;
   const widened = x / Math.sqrt(1 + 0.0001 * x);
   switch (stability) {
@@ -64,26 +84,38 @@ export function plumeConcentration(
 
 /** How strong scent from a raised hunter is beside the same hunter's on the ground. */
 export interface RaisedScent {
-  /** 1 = as strong as from the ground, under 1 = weaker; not negative */
-  factor: number;
+  /** 1 = as strong as from the ground, under 1 = weaker; not negative; null with `why` */
+  factor: number | null;
+  stability: StabilityBand;
   /** nearer than the curves were fitted */
   extrapolated: boolean;
+  why: string | null;
+}
+
+/** The hunter, the air and the place of the nose. */
+export interface RaisedScentQuestion {
+  stability: StabilityBand;
+  /** wind at 10 m, m/s */
+  windMps: number;
+  raisedHeightM: number;
+  /** height scent leaves the same hunter who stands on the ground, metres */
+  groundHeightM: number;
+  at: PlumePoint;
 }
 
 /**
- * Strength of scent at a point down the wind from a hunter at a height, as a factor of the same hunter's scent from the ground
- * (`groundHeightM`). Null for a point that is not down the wind. Information only: it betters no verdict, since gusts, trees and slope
- * air bring scent down sooner than a steady plume over flat ground does.
+ * Strength of scent at a point down the wind from a hunter at a height, as a factor of the same hunter's scent from the ground.
+ * Null with why in calm (under 0.5 m/s), for a wind or height that is unknown, and for a point that is not down the wind.
+ * Information only: it betters no verdict, since gusts, trees and slope air bring scent down sooner than a steady plume over
+ * flat ground does. It does not cover trees, terrain or turning air.
  *
- * @source Turner 1970, equation 3.1, with the spreads of Briggs 1973; wind and strength cancel out
+ * @source Turner 1970, equation 3.1, with the spreads of Briggs 1973; wind and strength cancel out. The calm is a choice.
  */
-export function raisedScent(
-  stability: StabilityClass,
-  raisedHeightM: number,
-  groundHeightM: number,
-  at: PlumePoint,
-): RaisedScent | null {
-  if (!(at.downwindM > 0)) return null;
+export function raisedScent(question: RaisedScentQuestion): RaisedScent {
+  const { stability, raisedHeightM, groundHeightM, at } = question;
+  const extrapolated = at.downwindM < FITTED_FROM_M;
+  const why = whyNoFactor(question);
+  if (why !== null) return { factor: null, stability, extrapolated, why };
   const { upwardM } = plumeSpread(stability, at.downwindM);
   // logarithms, so that nothing becomes 0 / 0 close to the tree
   const strength = (sourceM: number): number => {
@@ -91,8 +123,15 @@ export function raisedScent(
     const mirrored = -((at.heightM + sourceM) ** 2) / (2 * upwardM * upwardM);
     return nearer + Math.log1p(Math.exp(mirrored - nearer));
   };
-  return {
-    factor: Math.exp(strength(raisedHeightM) - strength(groundHeightM)),
-    extrapolated: at.downwindM < FITTED_FROM_M,
-  };
+  const factor = Math.exp(strength(raisedHeightM) - strength(groundHeightM));
+  if (!Number.isFinite(factor)) return { factor: null, stability, extrapolated, why: "too near to tell" };
+  return { factor, stability, extrapolated, why: null };
+}
+
+function whyNoFactor({ windMps, raisedHeightM, groundHeightM, at }: RaisedScentQuestion): string | null {
+  if (!Number.isFinite(windMps)) return "the wind is not known";
+  if (windMps < CALM_UNDER_MPS) return "calm: scent goes any direction";
+  if (!(at.downwindM > 0)) return "not down the wind";
+  if (!(raisedHeightM >= 0 && groundHeightM >= 0 && at.heightM >= 0)) return "a height is not known";
+  return null;
 }

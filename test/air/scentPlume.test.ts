@@ -1,11 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  plumeConcentration,
-  plumeSpread,
-  raisedScent,
-  type StabilityClass,
-} from "../../scripts/air/scentPlume.ts";
+import { plumeConcentration, plumeSpread, raisedScent } from "../../scripts/air/scentPlume.ts";
+import type { StabilityBand, StabilityClass } from "../../scripts/air/stabilityClass.ts";
 
 const CLASSES: StabilityClass[] = ["A", "B", "C", "D", "E", "F"];
 const anyClass = fc.constantFrom(...CLASSES);
@@ -122,14 +118,21 @@ describe("the concentration of a plume", () => {
 });
 
 describe("scent of a raised hunter beside the same hunter on the ground", () => {
-  const nose = (downwindM: number) => ({ downwindM, acrossM: 0, heightM: 1 });
+  const scent = (stability: StabilityBand, raisedHeightM: number, downwindM: number, windMps = 3) =>
+    raisedScent({
+      stability,
+      windMps,
+      raisedHeightM,
+      groundHeightM: 1,
+      at: { downwindM, acrossM: 0, heightM: 1 },
+    });
 
   test("is the quotient of two concentrations, wherever both can be told", () => {
     fc.assert(
       fc.property(anyClass, fc.double({ min: 60, max: 3000, noNaN: true }), (stability, downwindM) => {
         const spread = plumeSpread(stability, downwindM);
         const of = (sourceM: number) => plumeConcentration(spread, 3, sourceM, { acrossM: 0, heightM: 1 });
-        expect(raisedScent(stability, 6, 1, nose(downwindM))!.factor).toBeCloseTo(of(6) / of(1), 9);
+        expect(scent(stability, 6, downwindM).factor).toBeCloseTo(of(6) / of(1), 9);
       }),
       { seed: 11 },
     );
@@ -142,24 +145,46 @@ describe("scent of a raised hunter beside the same hunter on the ground", () => 
         fc.double({ min: 5, max: 5000, noNaN: true }),
         fc.double({ min: 1, max: 10, noNaN: true }),
         (stability, downwindM, heightM) => {
-          const { factor } = raisedScent(stability, heightM, 1, nose(downwindM))!;
+          const factor = scent(stability, heightM, downwindM).factor!;
           expect(factor).toBeGreaterThanOrEqual(0);
           expect(factor).toBeLessThanOrEqual(1 + 1e-12);
-          expect(raisedScent(stability, heightM + 1, 1, nose(downwindM))!.factor).toBeLessThanOrEqual(factor);
+          expect(scent(stability, heightM + 1, downwindM).factor).toBeLessThanOrEqual(factor);
         },
       ),
       { seed: 12 },
     );
     for (const stability of CLASSES) {
-      expect(raisedScent(stability, 6, 1, nose(10_000))!.factor).toBeGreaterThan(0.97);
+      expect(scent(stability, 6, 10_000).factor).toBeGreaterThan(0.97);
     }
   });
 
-  test("says where the curves are extrapolated, and nothing up the wind", () => {
-    expect(raisedScent("D", 5, 1, nose(99))!.extrapolated).toBe(true);
-    expect(raisedScent("D", 5, 1, nose(100))!.extrapolated).toBe(false);
-    expect(raisedScent("D", 5, 1, nose(0))).toBeNull();
-    expect(raisedScent("D", 5, 1, nose(-20))).toBeNull();
-    expect(raisedScent("D", 5, 1, nose(Number.NaN))).toBeNull();
+  test("lies between the factors of both classes the air is between, and names the band", () => {
+    for (const [band, one, other] of [
+      ["A-B", "A", "B"],
+      ["B-C", "B", "C"],
+      ["C-D", "C", "D"],
+    ] as const) {
+      const { factor, stability } = scent(band, 6, 150);
+      expect(stability).toBe(band);
+      expect(factor).toBeLessThan(scent(one, 6, 150).factor!);
+      expect(factor).toBeGreaterThan(scent(other, 6, 150).factor!);
+    }
+  });
+
+  test("is the same in every wind that is no calm, and null with why in calm", () => {
+    expect(scent("D", 6, 150, 0.5).factor).toBe(scent("D", 6, 150, 5).factor);
+    expect(scent("D", 6, 150, 0.49)).toMatchObject({ factor: null, why: "calm: scent goes any direction" });
+    expect(scent("D", 6, 150, Number.NaN)).toMatchObject({ factor: null, why: "the wind is not known" });
+  });
+
+  test("says where the curves are extrapolated, and why there is nothing up the wind", () => {
+    expect(scent("D", 5, 99).extrapolated).toBe(true);
+    expect(scent("D", 5, 100).extrapolated).toBe(false);
+    for (const downwindM of [0, -20, Number.NaN]) {
+      expect(scent("D", 5, downwindM)).toMatchObject({ factor: null, why: "not down the wind" });
+    }
+    expect(scent("D", Number.NaN, 150)).toMatchObject({ factor: null, why: "a height is not known" });
+    // the squares overflow: never NaN
+    expect(scent("F", 6, 1e-200)).toMatchObject({ factor: null, why: "too near to tell" });
   });
 });
